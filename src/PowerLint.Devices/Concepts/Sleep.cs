@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+
+namespace PowerLint.Devices;
+
+/// <summary>A sleep mode.</summary>
+public sealed class SleepMode
+{
+    /// <summary>The datasheet's name, kebab-case: <c>idle</c>, <c>power-down</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>1 for the shallowest; deeper modes draw less.</summary>
+    public required int Depth { get; init; }
+
+    /// <summary>When the sleep instruction enters it.</summary>
+    public required Condition Selected { get; init; }
+
+    /// <summary>Whether memory and pin levels are kept and the program goes on at the next statement.</summary>
+    public bool Resumes { get; init; } = true;
+
+    /// <summary>Whether the mode cuts the digital input buffers (see <see cref="Pin.BufferKeptInSleep"/>).</summary>
+    public bool CutsInputBuffers { get; init; }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
+
+/// <summary>An interrupt source.</summary>
+public sealed class Interrupt
+{
+    /// <summary>The vector as the vendor's header writes it: <c>WDT_vect</c>, <c>PORT1_VECTOR</c>, <c>TIM2_IRQHandler</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Other spellings that name the same vector.</summary>
+    public ImmutableArray<string> OtherNames { get; init; } = [];
+
+    /// <summary>Its number, as <c>__vector_N</c> counts.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>The peripheral that raises it, or null.</summary>
+    public string? Peripheral { get; init; }
+
+    /// <summary>When its own enable bits are set (the global enable is apart).</summary>
+    public required Condition Enabled { get; init; }
+
+    /// <summary>
+    /// Flags and busy bits whose change raises it: polling one of these is polling for this interrupt. The first one is the
+    /// flag itself.
+    /// </summary>
+    public ImmutableArray<FieldReference> Flags { get; init; } = [];
+
+    /// <summary>Flags that entering the handler clears.</summary>
+    public bool HandlerClearsFlag { get; init; } = true;
+
+    /// <summary>Sleep modes that it ends.</summary>
+    public ImmutableArray<ModesWhen> Wakes { get; init; } = [];
+
+    /// <summary>Whether it comes at a fixed period while its peripheral runs.</summary>
+    public bool IsPeriodic { get; init; }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
+
+/// <summary>A peripheral, as power sees it.</summary>
+public sealed class Peripheral
+{
+    /// <summary>Instance name in the vendor's header, or the datasheet's short name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>When it is enabled.</summary>
+    public required Condition On { get; init; }
+
+    /// <summary>Its clock gate's name, or null.</summary>
+    public string? Gate { get; init; }
+
+    /// <summary>Sleep modes in which it draws current while on.</summary>
+    public ImmutableArray<ModesWhen> DrawsIn { get; init; } = [];
+
+    /// <summary>Sleep modes in which it does its work.</summary>
+    public ImmutableArray<ModesWhen> WorksIn { get; init; } = [];
+
+    /// <summary>When its output is in use although it raises no interrupt (a waveform on a pin, a transfer under way).</summary>
+    public Condition OutputInUse { get; init; } = Condition.Never;
+
+    /// <summary>The registers that belong to it; touching one of them is using the peripheral.</summary>
+    public ImmutableArray<Register> Registers { get; init; } = [];
+
+    /// <summary>Bits to write to switch it off.</summary>
+    public ImmutableArray<FieldCondition> SwitchOff { get; init; } = [];
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
+
+/// <summary>How the part goes to sleep and wakes.</summary>
+/// <param name="Enable">When the sleep instruction works; <see cref="Condition.Always"/> where nothing guards it.</param>
+/// <param name="EnableField">The sleep-enable bit, or null.</param>
+/// <param name="GlobalInterruptEnable">When interrupts are on globally.</param>
+/// <param name="WakingNeedsGlobalEnable">Whether waking needs the global enable.</param>
+/// <param name="InSleepDebug">Bits that keep clocks on in sleep for a debugger.</param>
+public sealed record SleepControl(
+    Condition Enable,
+    FieldReference? EnableField,
+    FieldReference? GlobalInterruptEnable,
+    bool WakingNeedsGlobalEnable,
+    ImmutableArray<FieldReference> InSleepDebug
+);

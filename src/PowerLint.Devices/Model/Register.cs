@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+
+namespace PowerLint.Devices;
+
+/// <summary>What a register is for; only configuration registers are expected to be known at a resting point.</summary>
+public enum RegisterKind
+{
+    /// <summary>The program writes it and it stays: direction, enables, mode selects.</summary>
+    Configuration,
+
+    /// <summary>Flags and ready bits that hardware changes.</summary>
+    Status,
+
+    /// <summary>Data, counters, input levels.</summary>
+    Data,
+
+    /// <summary>A fuse or option byte: no address, set by the configuration file, never written by the program.</summary>
+    Option,
+}
+
+/// <summary>A register of the model. Compares by identity within one model.</summary>
+public sealed class Register
+{
+    /// <summary>Unique name: <c>DDRB</c>, or <c>PORTA.PIN0CTRL</c> on parts whose headers know peripheral blocks.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The peripheral instance that it belongs to, or null.</summary>
+    public string? Peripheral { get; init; }
+
+    /// <summary>Byte address in the data space; meaningless for <see cref="RegisterKind.Option"/>.</summary>
+    public required ulong Address { get; init; }
+
+    /// <summary>Width in bits: 8, 16 or 32. Accesses may be wider or narrower.</summary>
+    public required int WidthBits { get; init; }
+
+    /// <summary>Value after reset.</summary>
+    public ulong Reset { get; init; }
+
+    /// <summary>Bits of <see cref="Reset"/> that are defined; the others are unknown after reset.</summary>
+    public ulong ResetKnown { get; init; } = ulong.MaxValue;
+
+    /// <summary>What it is for.</summary>
+    public RegisterKind Kind { get; init; }
+
+    /// <summary>Bits that hardware changes by itself: a read gives an unknown value whatever was written.</summary>
+    public ulong HardwareChanged { get; init; }
+
+    /// <summary>Bits that writing 1 clears and writing 0 leaves alone.</summary>
+    public ulong WriteOneToClear { get; init; }
+
+    /// <summary>Bits that always read 0 (strobes, reserved bits); a write to them is an event that leaves nothing.</summary>
+    public ulong ReadsZero { get; init; }
+
+    /// <summary>Bits that a write does not change.</summary>
+    public ulong ReadOnly { get; init; }
+
+    /// <summary>Fields by name; a bit may be in several.</summary>
+    public IReadOnlyDictionary<string, Field> Fields { get; init; } = ImmutableDictionary<string, Field>.Empty;
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
+
+/// <summary>A named field.</summary>
+/// <param name="Name">The name as the vendor's header writes it.</param>
+/// <param name="LowBit">Its lowest bit.</param>
+/// <param name="WidthBits">Its width.</param>
+/// <param name="ValueNames">Names of values, as the datasheet gives them.</param>
+public sealed record Field(string Name, int LowBit, int WidthBits, IReadOnlyDictionary<ulong, string> ValueNames);
+
+/// <summary>Bits of a register.</summary>
+/// <param name="Register">The register.</param>
+/// <param name="LowBit">The lowest bit.</param>
+/// <param name="WidthBits">How many bits.</param>
+/// <param name="Name">For people: <c>MCUCR.PUD</c>, <c>DDRB[3]</c>.</param>
+public sealed record FieldReference(Register Register, int LowBit, int WidthBits, string Name)
+{
+    /// <summary>The bits as a mask on the register.</summary>
+    public ulong Mask => (WidthBits >= 64 ? ulong.MaxValue : (1UL << WidthBits) - 1) << LowBit;
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
+
+/// <summary>What writing a one does to the target of an alias register.</summary>
+public enum AliasEffect
+{
+    /// <summary>Sets the bits of the target that are written 1.</summary>
+    Set,
+
+    /// <summary>Clears them.</summary>
+    Clear,
+
+    /// <summary>Inverts them.</summary>
+    Toggle,
+
+    /// <summary>Writes the target: a second address of the same register.</summary>
+    Same,
+}
+
+/// <summary>A register whose writes act on another one.</summary>
+/// <param name="Source">The register written.</param>
+/// <param name="Effect">What ones do.</param>
+/// <param name="Target">The register acted on.</param>
+/// <param name="TargetShift">Bit n of the source acts on bit n + shift of the target.</param>
+/// <param name="SourceMask">Bits of the source that take part.</param>
+/// <param name="ReadsTarget">Whether a read of the source returns the target.</param>
+public sealed record RegisterAlias(
+    Register Source,
+    AliasEffect Effect,
+    Register Target,
+    int TargetShift,
+    ulong SourceMask,
+    bool ReadsTarget
+);
+
+/// <summary>Bits that hardware makes follow other bits of the same width: a ready flag follows its enable.</summary>
+/// <param name="Follower">The bits that follow.</param>
+/// <param name="Leader">The bits followed.</param>
+public sealed record FollowingField(FieldReference Follower, FieldReference Leader);
+
+/// <summary>Where a figure or fact comes from.</summary>
+/// <param name="Document">Document name or number with revision, or <c>from memory</c>.</param>
+/// <param name="Place">Table or section.</param>
+public sealed record Citation(string Document, string? Place)
+{
+    /// <inheritdoc/>
+    public override string ToString() => Place is null ? Document : $"{Document}, {Place}";
+}
