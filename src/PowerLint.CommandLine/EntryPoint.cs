@@ -1,1 +1,6 @@
-namespace PowerLint.CommandLine; internal static class EntryPoint { private static int Main() => 0; }
+namespace PowerLint.CommandLine;
+
+internal static class EntryPoint
+{
+    private static int Main() => 0;
+}

@@ -1,0 +1,27 @@
+using PowerLint.Devices;
+using PowerLint.Program;
+
+namespace PowerLint.Analysis;
+
+/// <summary>What a run may be told.</summary>
+public sealed record AnalysisOptions
+{
+    /// <summary>The CPU clock in hertz, where the configuration gives one; else <c>F_CPU</c>, else the model's reset clock.</summary>
+    public double? CpuHertz { get; init; }
+
+    /// <summary>How many expressions and statements may be executed before the rest is cut short.</summary>
+    public long StepBudget { get; init; } = 20_000_000;
+}
+
+/// <summary>Runs an image in the abstract on a device.</summary>
+public static class ImageAnalyzer
+{
+    /// <summary>Runs it.</summary>
+    /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
+    public static AnalysisResult Run(
+        Image image,
+        DeviceModel device,
+        AnalysisOptions options,
+        CancellationToken cancellation = default
+    ) => throw new NotImplementedException("The interpreter is being written.");
+}
