@@ -23,5 +23,5 @@ public static class ImageAnalyzer
         DeviceModel device,
         AnalysisOptions options,
         CancellationToken cancellation = default
-    ) => throw new NotImplementedException("The interpreter is being written.");
+    ) => throw new NotSupportedException("The interpreter is being written.");
 }
