@@ -1,0 +1,70 @@
+using System.Text.Json;
+using PowerLint.Analysis;
+using PowerLint.Devices;
+
+namespace PowerLint.Reports;
+
+/// <summary>
+/// Writes the register state at every resting point as JSON, for programs to read. A 0 bit in <c>known</c> can be either;
+/// registers that the model does not name but the program writes are listed byte by byte, by address.
+/// </summary>
+public static class StateJsonWriter
+{
+    private static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>Writes one JSON document.</summary>
+    public static void Write(AnalysisResult result, ReportPaths paths, Stream output)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(paths);
+        using var writer = new Utf8JsonWriter(output, Options);
+        writer.WriteStartObject();
+        writer.WriteString("device", result.Device.Name);
+        writer.WriteStartArray("points");
+        foreach (var point in result.RestingPoints)
+        {
+            WritePoint(writer, result.Device, point, paths);
+        }
+
+        writer.WriteEndArray();
+        writer.WriteEndObject();
+    }
+
+    private static void WritePoint(Utf8JsonWriter writer, DeviceModel device, RestingPoint point, ReportPaths paths)
+    {
+        writer.WriteStartObject();
+        writer.WriteString("kind", point.Kind == RestingKind.Sleep ? "sleep" : "endless-loop");
+        writer.WriteString("file", paths.Show(point.Range.File.Path));
+        writer.WriteNumber("line", point.Range.Line);
+        writer.WriteString("function", point.Function);
+        writer.WriteStartObject("registers");
+        foreach (var register in device.Registers.Where(register => register.Kind != RegisterKind.Option))
+        {
+            WriteRegister(writer, register.Name, register.Address, register.WidthBits, point.State.Read(register));
+        }
+
+        foreach (var (address, bits) in point.State.UnmodelledBytes)
+        {
+            WriteRegister(writer, BitText.Address(address), address, 8, bits);
+        }
+
+        writer.WriteEndObject();
+        writer.WriteEndObject();
+    }
+
+    private static void WriteRegister(Utf8JsonWriter writer, string name, ulong address, int widthBits, KnownBits bits)
+    {
+        var known = bits.Known & BitText.Mask(widthBits);
+        writer.WriteStartObject(name);
+        writer.WriteNumber("address", address);
+        writer.WriteNumber("width", widthBits);
+        writer.WriteString("known", BitText.Hex(known, widthBits));
+        writer.WriteString("value", BitText.Hex(bits.Value & known, widthBits));
+        writer.WriteEndObject();
+    }
+}
