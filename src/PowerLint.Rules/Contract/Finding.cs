@@ -80,6 +80,9 @@ public sealed record Finding
     /// <summary>The sleep mode in use there, or null.</summary>
     public string? SleepMode { get; init; }
 
+    /// <summary>Tells the finding from others and survives unrelated edits (<see cref="Rules.Fingerprint"/>); set by <see cref="RuleRunner"/>.</summary>
+    public string Fingerprint { get; init; } = "";
+
     /// <summary>What it costs.</summary>
     public CostEstimate Cost { get; init; } = CostEstimate.Unknown;
 }

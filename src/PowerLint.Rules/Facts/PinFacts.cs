@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using PowerLint.Analysis;
+using PowerLint.Devices;
+
+namespace PowerLint.Rules;
+
+/// <summary>What holds for a pad at a resting point.</summary>
+internal sealed class PinFacts(RuleContext context, PointFacts point, Pin pin)
+{
+    private AnalysisResult Result => context.Result;
+
+    private StateAtPoint State => point.State;
+
+    /// <summary>Whether the digital input buffer is on, as far as registers say.</summary>
+    public Tristate BufferOn => State.Evaluate(pin.InputBufferOff).Not();
+
+    /// <summary>Whether the sleep mode in use cuts the buffer, so that only awake time counts.</summary>
+    public bool BufferIsCutInSleep =>
+        !point.Modes.IsEmpty
+        && point.SleepEnabled == Tristate.Yes
+        && point.Modes.All(mode => mode.Mode.CutsInputBuffers)
+        && State.Evaluate(pin.BufferKeptInSleep) == Tristate.No;
+
+    /// <summary>Whether nothing gives the pin a level, as far as the program goes.</summary>
+    public Tristate Floats =>
+        State
+            .Evaluate(pin.Output)
+            .Or(State.Evaluate(pin.PullUp))
+            .Or(State.Evaluate(pin.PullDown))
+            .Or(State.Evaluate(pin.InputBufferOff))
+            .Or(pin.Functions.Select(IsInUse).Any())
+            .Not();
+
+    /// <summary>Whether the package brings the pad out; where none is known to, it is inside only.</summary>
+    public bool IsBonded =>
+        pin.BondedIn.Contains(context.Board.Package ?? context.Device.Packages[0], StringComparer.Ordinal);
+
+    /// <summary>What the board file says of the pin, or null.</summary>
+    public BoardPin? Board => context.Board.Pins.GetValueOrDefault(pin.Name);
+
+    /// <summary>Whether the board file gives the pin a level.</summary>
+    public bool IsSettledByBoard => IsBonded && Board is { Driven: not null } or { Pull: not null };
+
+    /// <summary>
+    /// Whether the program expects a level from outside: it reads the pin, gives it an interrupt, or lends it to a peripheral
+    /// as an input at some time.
+    /// </summary>
+    public bool IsReadByProgram =>
+        (pin.Level is { } level && Result.Reads(level))
+        || Result.RestingPoints.Any(other => other.State.Evaluate(pin.InterruptEnabled) != Tristate.No)
+        || pin.Functions.Any(function => function.Kind == PinFunctionKind.Input && WasEverInUse(function));
+
+    /// <summary>Whether the pin is in use as an analog input or for a crystal, converter off or not.</summary>
+    public Tristate IsAnalogInUse => AnalogFunctions.Select(IsInUse).Any();
+
+    /// <summary>Its analog functions.</summary>
+    public IEnumerable<PinFunction> AnalogFunctions =>
+        pin.Functions.Where(function => function.Kind == PinFunctionKind.Analog);
+
+    /// <summary>
+    /// Whether a function has the pin. What only reset selects, for a peripheral that the program never touches, is no use
+    /// (a comparator that comes out of reset enabled, say), unless an option such as a fuse wired it up.
+    /// </summary>
+    public Tristate IsInUse(PinFunction function)
+    {
+        var holds = State.Evaluate(function.When);
+        if (function.Latched)
+        {
+            holds = holds.Or(Result.EverHeld(function.When));
+        }
+
+        return holds != Tristate.No && IsOnlyFromReset(function) ? Tristate.No : holds;
+    }
+
+    /// <summary>The fields that decide whether the pin floats: its own, and global switches where they stand in the way.</summary>
+    public IEnumerable<FieldReference> DecidingFields(PinSwitches switches) =>
+        Conditions
+            .SelectMany(condition =>
+                condition
+                    .Alternatives.SelectMany(alternative => alternative)
+                    .Where(part => !switches.AreShared(part.Field) || State.Evaluate(part) != Tristate.Yes)
+                    .Select(part => part.Field)
+            )
+            .Distinct();
+
+    /// <summary>The conditions that give the pin a level or take its buffer away.</summary>
+    public IEnumerable<Condition> Conditions => [pin.Output, pin.PullUp, pin.PullDown, pin.InputBufferOff];
+
+    private bool WasEverInUse(PinFunction function) =>
+        !IsOnlyFromReset(function)
+        && (
+            function.Latched
+                ? Result.EverHeld(function.When) != Tristate.No
+                : Result.RestingPoints.Any(other => other.State.Evaluate(function.When) != Tristate.No)
+        );
+
+    private bool IsOnlyFromReset(PinFunction function) =>
+        function.Kind != PinFunctionKind.Reserved
+        && function.Peripheral is { } name
+        && context.Device.Peripherals.FirstOrDefault(p => string.Equals(p.Name, name, StringComparison.Ordinal))
+            is { } peripheral
+        && !Result.Uses(peripheral);
+}
+
+/// <summary>Tells a pin's own bits from switches that many pins share (a global pull switch).</summary>
+internal sealed class PinSwitches
+{
+    private readonly HashSet<(Register Register, ulong Mask)> _shared;
+
+    public PinSwitches(DeviceModel device)
+    {
+        _shared =
+        [
+            .. device
+                .Pins.SelectMany(pin =>
+                    new[] { pin.Output, pin.PullUp, pin.PullDown, pin.InputBufferOff }
+                        .SelectMany(condition => condition.Fields)
+                        .Select(field => (field.Register, field.Mask))
+                        .Distinct()
+                )
+                .GroupBy(bits => bits)
+                .Where(users => users.Skip(1).Any())
+                .Select(users => users.Key),
+        ];
+    }
+
+    /// <summary>Whether several pins hang on the bits.</summary>
+    public bool AreShared(FieldReference field) => _shared.Contains((field.Register, field.Mask));
+}

@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using PowerLint.Analysis;
+
+namespace PowerLint.Rules;
+
+/// <summary>A digital input without a level at a resting point.</summary>
+internal sealed class FloatingPin : IRule
+{
+    /// <inheritdoc/>
+    public void Check(RuleContext context)
+    {
+        var switches = new PinSwitches(context.Device);
+        var observations = new List<Observation>();
+        foreach (var pin in context.Device.Pins)
+        {
+            var before = observations.Count;
+            foreach (var point in context.Points)
+            {
+                var facts = new PinFacts(context, point, pin);
+                if (!facts.IsSettledByBoard && point.CertaintyOf(facts.Floats) is { } certainty)
+                {
+                    observations.Add(Observe(context, switches, point, pin, facts, certainty));
+                }
+            }
+
+            if (observations.Count == before && context.Points.Count > 0)
+            {
+                context.Clean(pin.Name);
+            }
+        }
+
+        context.Report(observations, group => Message(context, group));
+    }
+
+    private static Observation Observe(
+        RuleContext context,
+        PinSwitches switches,
+        PointFacts point,
+        Devices.Pin pin,
+        PinFacts facts,
+        Certainty certainty
+    )
+    {
+        // What the board leaves open, or the package does not bring out, nothing outside can drive.
+        var isWired = facts is { IsBonded: true, Board: null or { IsConnected: true } };
+        if (certainty == Certainty.Proven && isWired && facts.IsReadByProgram)
+        {
+            certainty = Certainty.BoardDependent;
+        }
+
+        var decisions = facts
+            .DecidingFields(switches)
+            .SelectMany(field => point.State.DecisionsOf(field))
+            .Distinct()
+            .OrderBy(decision => decision.Ordinal)
+            .ToImmutableArray();
+        var level = context.LevelOf(certainty);
+        return new Observation
+        {
+            Group = pin.Port,
+            Subject = pin.Name,
+            Certainty = certainty,
+            Level = facts.BufferIsCutInSleep ? level.AtMostNote() : level,
+            Cause = Cause.LastOf(decisions, context.Result),
+            Point = point,
+            Flow = decisions,
+            Pin = pin,
+        };
+    }
+
+    private static string Message(RuleContext context, ObservationGroup group)
+    {
+        var first = group.First;
+        var count = group.Observations.Length;
+        var cut = new PinFacts(context, first.Point, first.Pin!).BufferIsCutInSleep;
+        var where = cut
+            ? $"while the CPU is awake ({first.Point.ModeName} itself cuts {Wording.Number(count, "its input buffer", "their input buffers")})"
+            : Wording.Where(first.Point);
+        var registers = Wording.Registers(
+            first.Point.State,
+            group.Observations.SelectMany(o =>
+                new PinFacts(context, o.Point, o.Pin!).Conditions.SelectMany(condition => condition.Fields)
+            )
+        );
+        var hidden = group
+            .Observations.Where(o => !new PinFacts(context, o.Point, o.Pin!).IsBonded)
+            .Select(o => o.Subject)
+            .ToArray();
+        return $"{Wording.List(group.Subjects)} {Wording.Number(count, "floats", "float")} {where}: "
+            + $"{Wording.Number(count, "a digital input", "digital inputs")} with the buffer on and no pull ({registers}). "
+            + (
+                hidden.Length == 0
+                    ? ""
+                    : $"The package does not bring out {Wording.List(hidden)}, but the pad inside floats all the same. "
+            )
+            + (
+                first.Certainty == Certainty.BoardDependent
+                    ? $"The program listens to {Wording.Number(count, "it", "them")}: if the board drives or pulls {Wording.Number(count, "the pin", "the pins")}, say so in the board file; else add a pull."
+                    : $"Drive {Wording.Number(count, "it", "them")} as {Wording.Number(count, "an output", "outputs")}, or give {Wording.Number(count, "it its pull", "them their pulls")}."
+            )
+            + Wording.Doubt(first.Certainty, first.Point);
+    }
+}

@@ -1,0 +1,50 @@
+using PowerLint.Analysis;
+using PowerLint.Devices;
+
+namespace PowerLint.Rules;
+
+/// <summary>A write to a change-protected register with no unlock in force.</summary>
+internal sealed class LockedWrite : IRule
+{
+    /// <inheritdoc/>
+    public void Check(RuleContext context)
+    {
+        var lost = context
+            .Result.LostWrites.Where(write => write.Reason == LostWriteReason.Locked && write.Certainty != Tristate.No)
+            .GroupBy(write => (write.Register.Name, Cause.Of(write.Decision)))
+            .Select(same => same.OrderBy(write => write.Certainty == Tristate.Yes ? 0 : 1).First());
+        foreach (var write in lost)
+        {
+            var certainty = write.Certainty == Tristate.Yes ? Certainty.Proven : Certainty.Possible;
+            context.Report(
+                new Finding
+                {
+                    RuleId = context.Rule.Id,
+                    Level = context.LevelOf(certainty),
+                    Certainty = certainty,
+                    Subjects = [write.Register.Name],
+                    Message = Message(write, certainty),
+                    Range = write.Decision.Range,
+                    Function = write.Decision.Function,
+                    Related = [.. Cause.Of(write.Decision).RelatedCalls()],
+                    Flow = [write.Decision],
+                }
+            );
+        }
+    }
+
+    private static string Message(LostWrite write, Certainty certainty)
+    {
+        var protection = write.Protection;
+        return $"{write.Register.Name} is protected{(protection is null ? "" : $" by {protection.Name}")} and no unlock is in force here: "
+            + $"{(certainty == Certainty.Proven ? "this write" : "on some paths this write")} changes none of its protected bits. "
+            + (
+                protection switch
+                {
+                    { UnlockCode: { Length: > 0 } code } => $"Unlock it right before: {code}",
+                    { Kind: ProtectionKind.UnlockCondition } => $"Let this hold first: {protection.Open}.",
+                    _ => "Unlock it right before, with interrupts off, in the order and time that the datasheet gives.",
+                }
+            );
+    }
+}
