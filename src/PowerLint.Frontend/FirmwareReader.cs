@@ -1,0 +1,44 @@
+using PowerLint.Program;
+
+namespace PowerLint.Frontend;
+
+/// <summary>Reads firmware: C sources and their flags in, lowered units out. Never throws for what the input holds.</summary>
+public static class FirmwareReader
+{
+    /// <summary>Reads what the request names.</summary>
+    /// <exception cref="OperationCanceledException">The reading was cancelled.</exception>
+    /// <exception cref="FrontendUnavailableException">The parser cannot be loaded on this machine.</exception>
+    public static ReadResult Read(ReadRequest request, CancellationToken cancellation = default)
+    {
+        var notices = new NoticeList();
+        try
+        {
+            // Which files and flags …
+            var commands = CommandSelection.Select(request, notices);
+            // … what the parser must be told for them (this may ask a compiler for its header folders) …
+            var invocations = commands.Select(command => ParserInvocation.Prepare(command, request, notices)).ToArray();
+            // … then parse and lower, each unit on its own.
+            var parsed = UnitReader.ReadAll(invocations, cancellation);
+            var units = parsed.Where(unit => unit.Unit is not null).Select(unit => unit.Unit!).ToArray();
+            return new ReadResult
+            {
+                Units = units,
+                Notices = notices.ToList(),
+                Errors = [.. parsed.SelectMany(unit => unit.Errors).Distinct()],
+                Failure =
+                    units.Length > 0
+                        ? null
+                        : new ReadFailure(
+                            ReadFailureKind.NothingUsable,
+                            invocations[0].Command.File,
+                            Line: null,
+                            "None of the files could be parsed: check the flags and the errors listed."
+                        ),
+            };
+        }
+        catch (ReadException error)
+        {
+            return new ReadResult { Failure = error.Failure, Notices = notices.ToList() };
+        }
+    }
+}

@@ -1,0 +1,85 @@
+using System.Security.Cryptography;
+
+namespace PowerLint.Frontend;
+
+/// <summary>The headers that the product brings: intrinsics for all, a freestanding set for want of a toolchain's.</summary>
+internal static class OwnHeaders
+{
+    // Names that no file system has: the parser gets their contents from memory.
+    public const string Folder = "/powerlint-headers";
+
+    private static readonly Lazy<string> FreestandingFolder = new(Unpack);
+
+    /// <summary>The prelude's name.</summary>
+    public static string Prelude => $"{Folder}/intrinsics.h";
+
+    /// <summary>The prelude for an architecture.</summary>
+    public static UnsavedFile PreludeFile(string architecture) =>
+        new(Prelude, [.. Read("intrinsics/common.h"), .. ReadOptional($"intrinsics/{architecture}.h")]);
+
+    /// <summary>A folder with the freestanding headers, written on first use.</summary>
+    public static string Freestanding => FreestandingFolder.Value;
+
+    // Folders must exist for the parser to search them, so these are written out, under a name that follows their contents.
+    private static string Unpack()
+    {
+        var names = typeof(OwnHeaders)
+            .Assembly.GetManifestResourceNames()
+            .Where(name => name.StartsWith("freestanding/", StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal)
+            .ToArray();
+        var files = names.Select(name => (Name: Path.GetFileName(name), Content: Read(name))).ToArray();
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var (_, content) in files)
+        {
+            hash.AppendData(content);
+        }
+
+        var version = Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
+        var cache = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
+        foreach (var root in (ReadOnlySpan<string>)[cache, Path.GetTempPath()])
+        {
+            if (root.Length > 0 && TryWrite(Path.Combine(root, "powerlint", "headers", version), files) is { } folder)
+            {
+                return folder;
+            }
+        }
+
+        return Path.GetTempPath();
+    }
+
+    private static string? TryWrite(string folder, (string Name, byte[] Content)[] files)
+    {
+        try
+        {
+            Directory.CreateDirectory(folder);
+            foreach (var (name, content) in files)
+            {
+                var path = Path.Combine(folder, name);
+                if (!File.Exists(path) || !File.ReadAllBytes(path).AsSpan().SequenceEqual(content))
+                {
+                    var draft = $"{path}.{Guid.NewGuid():N}";
+                    File.WriteAllBytes(draft, content);
+                    File.Move(draft, path, overwrite: true);
+                }
+            }
+
+            return folder;
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private static byte[] Read(string name)
+    {
+        using var stream = typeof(OwnHeaders).Assembly.GetManifestResourceStream(name)!;
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    private static byte[] ReadOptional(string name) =>
+        typeof(OwnHeaders).Assembly.GetManifestResourceInfo(name) is null ? [] : Read(name);
+}

@@ -1,0 +1,51 @@
+using System.Reflection;
+using System.Runtime.InteropServices;
+
+namespace PowerLint.Frontend;
+
+/// <summary>Finds the native library, the first time that something must be parsed.</summary>
+internal static class NativeLibraryLoader
+{
+    /// <summary>The name that the imports go by.</summary>
+    public const string Name = "libclang";
+
+    private static readonly Lazy<nint> Handle = new(Load);
+
+    /// <summary>Loads the library if it is not loaded yet.</summary>
+    /// <exception cref="FrontendUnavailableException">It cannot be loaded.</exception>
+    public static void EnsureLoaded() => _ = Handle.Value;
+
+    private static nint Load()
+    {
+        var assembly = typeof(NativeLibraryLoader).Assembly;
+        var handle = LoadFrom(assembly);
+        NativeLibrary.SetDllImportResolver(assembly, (name, _, _) => name is Name ? handle : 0);
+        return handle;
+    }
+
+    private static nint LoadFrom(Assembly assembly)
+    {
+        if (NativeLibrary.TryLoad(Name, assembly, searchPath: null, out var handle))
+        {
+            return handle;
+        }
+
+        var file = OperatingSystem.IsWindows() ? "libclang.dll" : "libclang.so";
+        var beside = Path.Combine(
+            AppContext.BaseDirectory,
+            "runtimes",
+            RuntimeInformation.RuntimeIdentifier,
+            "native",
+            file
+        );
+        return NativeLibrary.TryLoad(beside, out handle)
+            ? handle
+            : throw new FrontendUnavailableException(
+                $"The C parser ({file}) could not be loaded for {RuntimeInformation.RuntimeIdentifier}. "
+                    + "Install PowerLint again, or run it on 64-bit Linux."
+            );
+    }
+}
+
+/// <summary>The C parser cannot be used on this machine.</summary>
+public sealed class FrontendUnavailableException(string message) : Exception(message);

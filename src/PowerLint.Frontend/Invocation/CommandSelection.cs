@@ -1,0 +1,104 @@
+namespace PowerLint.Frontend;
+
+/// <summary>Chooses which files to read and with which commands.</summary>
+internal static class CommandSelection
+{
+    public static IReadOnlyList<CompileCommand> Select(ReadRequest request, NoticeList notices)
+    {
+        var commands = request.Database is { } database
+            ? FromDatabase(Path.GetFullPath(Path.Combine(request.WorkingDirectory, database)), request)
+            : FromFiles(request);
+        var usable = new List<CompileCommand>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var command in commands)
+        {
+            if (!command.IsC)
+            {
+                notices.Add("not-c", $"{command.File} is not a C file and was not read.");
+            }
+            else if (seen.Add(command.File))
+            {
+                usable.Add(command);
+            }
+            else
+            {
+                notices.Add("listed-twice", $"{command.File} is compiled more than once; its first command counts.");
+            }
+        }
+
+        if (usable.Count == 0)
+        {
+            throw request.Database is null
+                ? new ReadException(
+                    ReadFailureKind.NothingUsable,
+                    request.WorkingDirectory,
+                    line: null,
+                    "No C file was given. Name the files, or a compile database with -p."
+                )
+                : new ReadException(
+                    ReadFailureKind.DatabaseEmpty,
+                    request.Database,
+                    line: null,
+                    $"{request.Database} lists no C file. Build the firmware once from clean so that the build records its commands."
+                );
+        }
+
+        foreach (var command in usable)
+        {
+            if (!File.Exists(command.File))
+            {
+                throw new ReadException(
+                    ReadFailureKind.FileMissing,
+                    command.File,
+                    line: null,
+                    request.Database is null
+                        ? $"There is no file {command.File}."
+                        : $"{request.Database} lists {command.File}, which does not exist. Build again to renew the database."
+                );
+            }
+        }
+
+        return usable;
+    }
+
+    private static IEnumerable<CompileCommand> FromDatabase(string database, ReadRequest request)
+    {
+        var all = CompileDatabase.Load(database);
+        if (request.Files.Count == 0)
+        {
+            return all;
+        }
+
+        var wanted = request
+            .Files.Select(file => Path.GetFullPath(Path.Combine(request.WorkingDirectory, file)))
+            .ToHashSet(StringComparer.Ordinal);
+        foreach (
+            var file in wanted
+                .Where(file => !all.Any(command => string.Equals(command.File, file, StringComparison.Ordinal)))
+                .Order(StringComparer.Ordinal)
+        )
+        {
+            throw new ReadException(
+                ReadFailureKind.FileMissing,
+                file,
+                line: null,
+                $"{database} has no command for {file}."
+            );
+        }
+
+        return all.Where(command => wanted.Contains(command.File));
+    }
+
+    private static IEnumerable<CompileCommand> FromFiles(ReadRequest request)
+    {
+        var named = request.Flags.Count > 0 && !request.Flags[0].StartsWith('-') && !request.Flags[0].StartsWith('@');
+        var compiler = named ? request.Flags[0] : null;
+        var flags = named ? request.Flags.Skip(1).ToArray() : request.Flags;
+        return request.Files.Select(file => new CompileCommand(
+            Path.GetFullPath(request.WorkingDirectory),
+            Path.GetFullPath(Path.Combine(request.WorkingDirectory, file)),
+            compiler,
+            flags
+        ));
+    }
+}

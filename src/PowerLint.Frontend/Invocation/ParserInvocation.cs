@@ -1,0 +1,93 @@
+namespace PowerLint.Frontend;
+
+/// <summary>One file, ready to be parsed.</summary>
+/// <param name="Command">How the build compiles it.</param>
+/// <param name="Target">The target.</param>
+/// <param name="Part">The part that the flags or the device name, or null.</param>
+/// <param name="Arguments">The parser's arguments.</param>
+/// <param name="Unsaved">Files from memory.</param>
+/// <param name="Definitions">Macros that flags define.</param>
+internal sealed record ParserInvocation(
+    CompileCommand Command,
+    TargetSelection Target,
+    string? Part,
+    IReadOnlyList<string> Arguments,
+    IReadOnlyList<UnsavedFile> Unsaved,
+    IReadOnlyList<string> Definitions
+)
+{
+    /// <summary>Puts the parser's arguments together.</summary>
+    /// <exception cref="ReadException">The target is not known.</exception>
+    public static ParserInvocation Prepare(CompileCommand command, ReadRequest request, NoticeList notices)
+    {
+        var expanded = ResponseFiles.Expand(command.Flags, command.Directory);
+        var target =
+            TargetSelection.From(command.Compiler, expanded, request.DeviceName)
+            ?? throw new ReadException(
+                ReadFailureKind.TargetUnknown,
+                command.File,
+                line: null,
+                $"{command.File}: neither the compiler ({command.Compiler ?? "none given"}) nor its flags tell which microcontroller this is for. "
+                    + "Give --device NAME, or flags such as -- avr-gcc -mmcu=atmega328p."
+            );
+        var flags = DriverFlags.Translate(command, target.Architecture);
+        foreach (var dropped in flags.Dropped)
+        {
+            notices.Add("flag-left-out", $"The flag {dropped} is not known to the parser and was left out.");
+        }
+
+        var arguments = new List<string> { "-target", target.Triple };
+        var part = TargetSelection.PartFlag(expanded) ?? PartOf(request.DeviceName, target);
+        arguments.AddRange(PartFlags.For(target, part, expanded, notices));
+        arguments.AddRange([
+            "-x",
+            "c",
+            "-ffreestanding",
+            "-fgnuc-version=9.3.1",
+            "-nostdlibinc",
+            "-nobuiltininc",
+            "-w",
+            "-ferror-limit=0",
+            // Headers with delays choose the exact form only where the build optimises.
+            "-Os",
+            "-working-directory",
+            command.Directory,
+        ]);
+        if (!expanded.Contains("-ffreestanding", StringComparer.Ordinal))
+        {
+            // Free-standing only so that main may be of any type; avr-libc's exact delays ask for a hosted compiler.
+            arguments.AddRange(["-U__STDC_HOSTED__", "-D__STDC_HOSTED__=1"]);
+        }
+
+        arguments.AddRange(flags.Flags);
+        foreach (var folder in SystemFolders(command, target, request))
+        {
+            arguments.Add("-isystem");
+            arguments.Add(folder);
+        }
+
+        arguments.Add("-include");
+        arguments.Add(OwnHeaders.Prelude);
+        return new ParserInvocation(
+            command,
+            target,
+            part,
+            arguments,
+            [OwnHeaders.PreludeFile(target.Architecture)],
+            flags.Definitions
+        );
+    }
+
+    private static IEnumerable<string> SystemFolders(
+        CompileCommand command,
+        TargetSelection target,
+        ReadRequest request
+    ) =>
+        request
+            .HeaderFolders.Select(folder => Path.GetFullPath(Path.Combine(request.WorkingDirectory, folder)))
+            .Concat(ToolchainHeaders.Find(target, command.Compiler, request.WorkingDirectory, request.AsksCompilers))
+            .Append(OwnHeaders.Freestanding);
+
+    private static string? PartOf(string? device, TargetSelection target) =>
+        device is not null && target == TargetSelection.FromPart(device) ? device.ToLowerInvariant() : null;
+}

@@ -1,0 +1,112 @@
+using System.Collections.Concurrent;
+
+namespace PowerLint.Frontend;
+
+/// <summary>Tells the parser the part, or, where it does not know it, what it would make of it.</summary>
+internal static class PartFlags
+{
+    private static readonly ConcurrentDictionary<string, bool> KnownParts = new(StringComparer.Ordinal);
+
+    public static IReadOnlyList<string> For(
+        TargetSelection target,
+        string? part,
+        IReadOnlyList<string> flags,
+        NoticeList notices
+    )
+    {
+        switch (target.Architecture)
+        {
+            case "avr" when part is null:
+                notices.Add(
+                    "part-not-given",
+                    "No part was named (-mmcu=…, or --device): headers that ask for it will not find their registers."
+                );
+                return ["-Xclang", "-target-cpu", "-Xclang", "avr5"];
+            case "avr":
+                return AvrFlags(part);
+            case "msp430" when part is not null:
+                // The headers choose by __MSP430F2012__ and the like.
+                return [$"-D__{part.ToUpperInvariant()}__=1"];
+            case "arm":
+                var hasProcessor = flags.Any(flag =>
+                    flag.StartsWith("-mcpu=", StringComparison.Ordinal)
+                    || flag.StartsWith("-march=", StringComparison.Ordinal)
+                );
+                // The bare-metal ABI gives an enumeration the smallest type that holds it.
+                return hasProcessor ? ["-fshort-enums"] : ["-mcpu=cortex-m3", "-mthumb", "-fshort-enums"];
+            default:
+                return [];
+        }
+    }
+
+    /// <summary>The macro by which headers know a part: <c>__AVR_ATmega328P__</c>.</summary>
+    internal static string AvrMacro(string part)
+    {
+        var name = part.ToLowerInvariant();
+        foreach (
+            var (prefix, spelled) in (ReadOnlySpan<(string, string)>)
+                [
+                    ("atmega", "ATmega"),
+                    ("attiny", "ATtiny"),
+                    ("atxmega", "ATxmega"),
+                    ("at90", "AT90"),
+                    ("avr", "AVR"),
+                    ("ata", "ATA"),
+                ]
+        )
+        {
+            if (name.StartsWith(prefix, StringComparison.Ordinal))
+            {
+                return $"__AVR_{spelled}{name[prefix.Length..].ToUpperInvariant()}__";
+            }
+        }
+
+        return $"__AVR_{part}__";
+    }
+
+    private static string[] AvrFlags(string part)
+    {
+        var name = $"-D__AVR_DEVICE_NAME__={part}";
+        if (KnownParts.GetOrAdd(part, IsKnown))
+        {
+            return [$"-mmcu={part}", name];
+        }
+
+        return ["-Xclang", "-target-cpu", "-Xclang", AvrFamily(part), $"-D{AvrMacro(part)}=1", name];
+    }
+
+    // The parser refuses the whole command for a part that it does not know.
+    private static bool IsKnown(string part)
+    {
+        var source = new UnsavedFile("/powerlint-headers/probe.c", []);
+        _ = ClangUnit.TryParse(source.Path, ["-target", "avr", $"-mmcu={part}"], [source], out var unit);
+        using (unit)
+        {
+            return unit is not null;
+        }
+    }
+
+    // The instruction-set families that avr-gcc's documentation lists, by the pattern of the part's name.
+    private static string AvrFamily(string part) =>
+        part.ToLowerInvariant() switch
+        {
+            "attiny4" or "attiny5" or "attiny9" or "attiny10" or "attiny20" or "attiny40" => "avrtiny",
+            var name when name.StartsWith("atxmega", StringComparison.Ordinal) => "avrxmega6",
+            var name when name.StartsWith("avr", StringComparison.Ordinal) => name.StartsWith(
+                "avr128",
+                StringComparison.Ordinal
+            )
+                ? "avrxmega4"
+                : "avrxmega2",
+            var name when name.StartsWith("attiny", StringComparison.Ordinal) => name.Length >= 9
+            && char.IsDigit(name[^4])
+                ? "avrxmega3"
+                : "avr25",
+            var name when name.Contains("2560", StringComparison.Ordinal) => "avr6",
+            var name when name.Contains("128", StringComparison.Ordinal) => "avr51",
+            var name
+                when name.StartsWith("atmega8", StringComparison.Ordinal)
+                    || name.StartsWith("atmega4", StringComparison.Ordinal) => "avr4",
+            _ => "avr5",
+        };
+}

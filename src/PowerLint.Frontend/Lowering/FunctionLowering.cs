@@ -1,0 +1,97 @@
+using PowerLint.Program;
+
+namespace PowerLint.Frontend;
+
+/// <summary>Lowers one function: its parameters, local names and labels.</summary>
+internal sealed class FunctionLowering
+{
+    private readonly UnitLowering _unit;
+    private readonly Dictionary<ClangCursor, LocalVariable> _locals = [];
+    private readonly Dictionary<ClangCursor, string> _labels = [];
+    private readonly HashSet<string> _labelNames = new(StringComparer.Ordinal);
+
+    public FunctionLowering(UnitLowering unit)
+    {
+        _unit = unit;
+        Expressions = new ExpressionLowering(unit, this);
+        Statements = new StatementLowering(unit, this);
+    }
+
+    public ExpressionLowering Expressions { get; }
+
+    public StatementLowering Statements { get; }
+
+    public CType ReturnType { get; private set; } = VoidType.Instance;
+
+    /// <summary>Lowers the definition.</summary>
+    public Function Lower(FunctionSymbol symbol, DeclaredFunction declared, InterruptHandler? handler)
+    {
+        var definition = declared.Body;
+        ReturnType = _unit.Types.Lower(definition.ResultType);
+        var parameters = new List<LocalVariable>();
+        ClangCursor body = default;
+        foreach (var child in definition.Children())
+        {
+            if (child.Kind == CXCursorKind.ParmDecl)
+            {
+                parameters.Add(Declare(child, isParameter: true));
+            }
+            else if (child.Kind == CXCursorKind.CompoundStmt)
+            {
+                body = child;
+            }
+        }
+
+        return new Function(
+            symbol,
+            ReturnType,
+            parameters,
+            definition.Type.IsVariadic,
+            Statements.LowerBlock(body),
+            _unit.Sources.Range(definition)
+        )
+        {
+            IsWeak = declared.Attributes.IsWeak,
+            IsNaked = declared.Attributes.IsNaked,
+            StartupSection = declared.Attributes.StartupSection,
+            Handler = handler,
+        };
+    }
+
+    /// <summary>Makes the local variable of a declaration.</summary>
+    public LocalVariable Declare(ClangCursor declaration, bool isParameter)
+    {
+        var name = declaration.Spelling;
+        // An array parameter is a pointer, which clang has already made of it.
+        var variable = new LocalVariable(
+            name.Length == 0 ? _unit.UnnamedObject("parameter") : name,
+            _unit.Types.Lower(declaration.Type),
+            TypeLowering.IsVolatile(declaration.Type),
+            _unit.Sources.Range(declaration),
+            isParameter
+        );
+        _locals[declaration.Canonical] = variable;
+        return variable;
+    }
+
+    /// <summary>The local variable of a declaration, or null.</summary>
+    public LocalVariable? Local(ClangCursor declaration) => _locals.GetValueOrDefault(declaration.Canonical);
+
+    /// <summary>The name of a label: as written, numbered where a local label (<c>__label__</c>) repeats one.</summary>
+    public string LabelName(ClangCursor label)
+    {
+        if (!_labels.TryGetValue(label, out var name))
+        {
+            var written = label.Spelling;
+            name = written;
+            for (var i = 2; !_labelNames.Add(name); i++)
+            {
+                name = $"{written}.{i}";
+            }
+
+            _labels.Add(label, name);
+        }
+
+        return name;
+    }
+}

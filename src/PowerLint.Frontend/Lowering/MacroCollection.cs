@@ -1,0 +1,61 @@
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace PowerLint.Frontend;
+
+/// <summary>Macros that later stages ask for: the clock, and what names the part.</summary>
+internal static partial class MacroCollection
+{
+    public static IReadOnlyDictionary<string, string> Collect(ParserInvocation invocation, IReadOnlyList<OwnFile> files)
+    {
+        var macros = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        foreach (var definition in invocation.Definitions)
+        {
+            var equals = definition.IndexOf('=', StringComparison.Ordinal);
+            var name = equals < 0 ? definition : definition[..equals];
+            if (IsOfInterest(name))
+            {
+                macros[name] = equals < 0 ? "1" : definition[(equals + 1)..];
+            }
+        }
+
+        if (invocation is { Target.Architecture: "avr", Part: { } part })
+        {
+            macros.TryAdd(PartFlags.AvrMacro(part), "1");
+        }
+
+        foreach (var file in files)
+        {
+            if (file.Content.AsSpan().IndexOf("F_CPU"u8) < 0)
+            {
+                continue;
+            }
+
+            // A definition on the command line wins: sources guard theirs with #ifndef.
+            foreach (Match match in Definition().Matches(Encoding.UTF8.GetString(file.Content)))
+            {
+                macros.TryAdd(match.Groups["name"].Value, match.Groups["value"].Value.Trim());
+            }
+        }
+
+        return macros;
+    }
+
+    private static bool IsOfInterest(string name) =>
+        name is "F_CPU"
+        || name.StartsWith("__AVR_", StringComparison.Ordinal)
+        || name.StartsWith("__MSP430", StringComparison.Ordinal)
+        || name.StartsWith("STM32", StringComparison.Ordinal)
+        || name.StartsWith("NRF5", StringComparison.Ordinal)
+        || name.StartsWith("__SAM", StringComparison.Ordinal)
+        || name.StartsWith("EFM32", StringComparison.Ordinal)
+        || name.StartsWith("CPU_", StringComparison.Ordinal)
+        || name.StartsWith("MCU_", StringComparison.Ordinal);
+
+    [GeneratedRegex(
+        @"^[ \t]*#[ \t]*define[ \t]+(?<name>F_CPU)[ \t]+(?<value>[^\r\n/]+)",
+        RegexOptions.ExplicitCapture | RegexOptions.Multiline,
+        matchTimeoutMilliseconds: 2000
+    )]
+    private static partial Regex Definition();
+}

@@ -1,0 +1,341 @@
+using PowerLint.Program;
+
+namespace PowerLint.Frontend;
+
+/// <summary>
+/// Lowers one parsed unit. Only what the image can reach from the unit is lowered: functions that other units see, handlers
+/// and start-up code, and whatever those mention; so headers full of inline functions cost next to nothing.
+/// </summary>
+internal sealed class UnitLowering
+{
+    private readonly ClangUnit _unit;
+    private readonly SourceFile _source;
+    private readonly HandlerRecognition _handlers;
+    private readonly Dictionary<string, FunctionSymbol> _symbols = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, DeclaredFunction> _declared = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, GlobalVariable> _externals = new(StringComparer.Ordinal);
+    private readonly Dictionary<ClangCursor, GlobalVariable> _statics = [];
+    private readonly List<GlobalVariable> _globals = [];
+    private readonly List<(Function Function, int Order)> _functions = [];
+    private readonly List<LoweringGap> _gaps = [];
+    private readonly Queue<Action> _work = new();
+    private int _unnamed;
+
+    public UnitLowering(ClangUnit unit, SourceFile source, string workingDirectory)
+    {
+        _unit = unit;
+        _source = source;
+        Sources = new SourceMap(unit, workingDirectory);
+        var architecture = unit.Triple.Split('-')[0];
+        Target = new TargetLayout(
+            architecture.StartsWith("arm", StringComparison.Ordinal)
+            || architecture.StartsWith("thumb", StringComparison.Ordinal)
+                ? "arm"
+                : architecture,
+            IntBits(architecture),
+            unit.PointerBits,
+            IsLittleEndian: true
+        );
+        Types = new TypeLowering(Target);
+        _handlers = new HandlerRecognition(Sources, Target.Architecture);
+    }
+
+    public TargetLayout Target { get; }
+
+    public TypeLowering Types { get; }
+
+    public SourceMap Sources { get; }
+
+    /// <summary>Lowers the unit.</summary>
+    public TranslationUnit Lower(
+        IReadOnlyDictionary<string, string> macros,
+        IReadOnlyList<Comment> comments,
+        CancellationToken cancellation
+    )
+    {
+        CollectDeclarations();
+        while (_work.TryDequeue(out var step))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            step();
+        }
+
+        return new TranslationUnit(
+            _source,
+            Target,
+            [.. _functions.OrderBy(item => item.Order).Select(item => item.Function)],
+            _globals,
+            [.. _symbols.Values],
+            macros,
+            comments,
+            _gaps
+        );
+    }
+
+    public void ReportGap(SourceRange range, string construct) => _gaps.Add(new LoweringGap(range, construct));
+
+    /// <summary>A name in angle brackets for an object that has none.</summary>
+    public string UnnamedObject(string what) => $"<{what} {++_unnamed}>";
+
+    /// <summary>The symbol of a function that is mentioned; its body, where the unit has one, is lowered too.</summary>
+    public FunctionSymbol Mention(ClangCursor function)
+    {
+        var name = function.Spelling;
+        if (_symbols.TryGetValue(name, out var symbol))
+        {
+            return symbol;
+        }
+
+        var declared = _declared.GetValueOrDefault(name);
+        symbol = new FunctionSymbol(name, function.Linkage == CXLinkageKind.Internal)
+        {
+            IsNoReturn = IsNoReturn(function, declared),
+        };
+        _symbols.Add(name, symbol);
+        if (declared is not null && (declared.Body.Exists || declared.AliasTarget is not null))
+        {
+            _work.Enqueue(() => LowerFunction(symbol, declared));
+        }
+
+        return symbol;
+    }
+
+    /// <summary>The symbol of a function known by name only: a compiler intrinsic, or a jump in assembly.</summary>
+    public FunctionSymbol Mention(string name)
+    {
+        if (_symbols.TryGetValue(name, out var symbol))
+        {
+            return symbol;
+        }
+
+        if (_declared.TryGetValue(name, out var declared))
+        {
+            return Mention(declared.First);
+        }
+
+        symbol = new FunctionSymbol(name, isStatic: false)
+        {
+            IsNoReturn = name is "__builtin_unreachable" or "__builtin_trap" or "__builtin_abort",
+        };
+        _symbols.Add(name, symbol);
+        return symbol;
+    }
+
+    /// <summary>The global of a variable with static storage.</summary>
+    public GlobalVariable MentionVariable(ClangCursor variable)
+    {
+        var isExternal = variable.Linkage == CXLinkageKind.External;
+        var key = variable.Canonical;
+        var name = variable.Spelling;
+        if (isExternal ? _externals.TryGetValue(name, out var global) : _statics.TryGetValue(key, out global))
+        {
+            return global;
+        }
+
+        var definition = variable.Definition;
+        var declaration = definition.Exists ? definition : variable;
+        var attributes = DeclarationAttributes.Of([variable, declaration, key]);
+        global = new GlobalVariable(
+            name,
+            Types.Lower(declaration.Type),
+            TypeLowering.IsVolatile(declaration.Type),
+            Sources.Range(declaration)
+        )
+        {
+            IsExternal = isExternal,
+            IsDeclarationOnly =
+                !definition.Exists && variable.StorageClass == CXStorageClass.Extern && attributes.Alias is null,
+            IsWeak = attributes.IsWeak,
+            IsConstant = TypeLowering.IsConstant(declaration.Type),
+            IsUninitialized = attributes.Section?.StartsWith(".noinit", StringComparison.Ordinal) == true,
+            AliasOf = attributes.Alias,
+        };
+        if (isExternal)
+        {
+            _externals.Add(name, global);
+        }
+        else
+        {
+            _statics.Add(key, global);
+        }
+
+        _globals.Add(global);
+        var initializer = declaration.VariableInitializer;
+        if (initializer.Exists)
+        {
+            _work.Enqueue(() =>
+                global.Initializer = new InitializerLowering(new ExpressionLowering(this, function: null)).Lower(
+                    declaration.Type,
+                    initializer
+                )
+            );
+        }
+
+        return global;
+    }
+
+    /// <summary>A global that the source gives no name: a string, or a compound literal at file scope.</summary>
+    public GlobalVariable AddUnnamed(
+        string what,
+        CType type,
+        bool isConstant,
+        SourceRange range,
+        Initializer? initializer
+    )
+    {
+        var global = new GlobalVariable(UnnamedObject(what), type, isVolatile: false, range)
+        {
+            IsConstant = isConstant,
+            Initializer = initializer,
+        };
+        _globals.Add(global);
+        return global;
+    }
+
+    private static int IntBits(string architecture) => architecture is "avr" or "msp430" ? 16 : 32;
+
+    private void CollectDeclarations()
+    {
+        var roots = new List<ClangCursor>();
+        var variables = new List<ClangCursor>();
+        var order = 0;
+        foreach (var cursor in _unit.Root.Children())
+        {
+            order++;
+            if (cursor.Kind == CXCursorKind.VarDecl)
+            {
+                if (cursor.Linkage == CXLinkageKind.External && IsDefiningDeclaration(cursor))
+                {
+                    variables.Add(cursor);
+                }
+
+                continue;
+            }
+
+            if (cursor.Kind != CXCursorKind.FunctionDecl)
+            {
+                continue;
+            }
+
+            var name = cursor.Spelling;
+            if (!_declared.TryGetValue(name, out var declared))
+            {
+                declared = new DeclaredFunction(cursor, order);
+                _declared.Add(name, declared);
+            }
+
+            if (cursor.HasAttributes)
+            {
+                declared.Attributes = declared.Attributes.With(cursor.PrintDeclaration());
+                if (declared.AliasTarget is not null && !declared.Body.Exists)
+                {
+                    declared.Body = default;
+                    roots.Add(cursor);
+                }
+            }
+
+            if (cursor.IsDefinition)
+            {
+                declared.Body = cursor;
+                declared.Order = order;
+                roots.Add(cursor);
+            }
+        }
+
+        foreach (var root in roots)
+        {
+            var declared = _declared[root.Spelling];
+            if (IsRoot(root, declared))
+            {
+                Mention(root);
+            }
+        }
+
+        foreach (var variable in variables)
+        {
+            MentionVariable(variable);
+        }
+    }
+
+    // A tentative definition has no "definition" for libclang; `extern` without a value only declares.
+    private static bool IsDefiningDeclaration(ClangCursor variable) =>
+        variable.StorageClass != CXStorageClass.Extern
+        || variable.VariableInitializer.Exists
+        || (variable.HasAttributes && variable.PrintDeclaration().Contains("alias(", StringComparison.Ordinal));
+
+    private bool IsRoot(ClangCursor function, DeclaredFunction declared) =>
+        declared.Attributes.IsUsed
+        || declared.Attributes.IsConstructor
+        || declared.Attributes.StartupSection is not null
+        || _handlers.Recognize(declared.Body.Exists ? declared.Body : function, declared.Attributes) is not null
+        || (
+            function.Linkage == CXLinkageKind.External
+            && (!function.IsInline || declared.First.StorageClass == CXStorageClass.Extern)
+            && !declared.Attributes.IsGnuInline
+        );
+
+    private static bool IsNoReturn(ClangCursor function, DeclaredFunction? declared) =>
+        declared?.Attributes.IsNoReturn ?? (function.HasAttributes && DeclarationAttributes.Of([function]).IsNoReturn);
+
+    private void LowerFunction(FunctionSymbol symbol, DeclaredFunction declared)
+    {
+        var handler = _handlers.Recognize(declared.Body.Exists ? declared.Body : declared.First, declared.Attributes);
+        var function = declared.Body.Exists
+            ? new FunctionLowering(this).Lower(symbol, declared, handler)
+            : LowerAlias(symbol, declared, handler);
+        symbol.Definition = function;
+        _functions.Add((function, declared.Order));
+    }
+
+    // An alias has the body of its target: written as a call, so that the linker may bind the target elsewhere.
+    private Function LowerAlias(FunctionSymbol symbol, DeclaredFunction declared, InterruptHandler? handler)
+    {
+        var range = Sources.Range(declared.First);
+        var target = Mention(declared.AliasTarget!);
+        var type = declared.First.Type;
+        var parameters = Enumerable
+            .Range(0, Math.Max(0, type.ParameterCount))
+            .Select(i => new LocalVariable(
+                UnnamedObject("parameter"),
+                Types.Lower(type.Parameter(i)),
+                isVolatile: false,
+                range,
+                isParameter: true
+            ))
+            .ToArray();
+        var returnType = Types.Lower(declared.First.ResultType);
+        var call = new Call(
+            returnType,
+            range,
+            new AddressOfFunction(Types.Pointer, range, target),
+            [
+                .. parameters.Select(parameter => new Load(
+                    parameter.Type,
+                    range,
+                    new AddressOfVariable(Types.Pointer, range, parameter),
+                    isVolatile: false
+                )),
+            ]
+        );
+        Statement body = returnType is VoidType ? new ExpressionStatement(range, call) : new Return(range, call);
+        return new Function(symbol, returnType, parameters, type.IsVariadic, new Block(range, [body]), range)
+        {
+            IsWeak = declared.Attributes.IsWeak,
+            Handler = handler,
+        };
+    }
+}
+
+/// <summary>What the unit says of one function, over all its declarations.</summary>
+internal sealed class DeclaredFunction(ClangCursor first, int order)
+{
+    public ClangCursor First { get; } = first;
+
+    public ClangCursor Body { get; set; }
+
+    public int Order { get; set; } = order;
+
+    public DeclarationAttributes Attributes { get; set; } = DeclarationAttributes.None;
+
+    public string? AliasTarget => Attributes.Alias;
+}

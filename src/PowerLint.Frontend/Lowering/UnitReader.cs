@@ -1,0 +1,88 @@
+using System.Runtime.ExceptionServices;
+using PowerLint.Program;
+
+namespace PowerLint.Frontend;
+
+/// <summary>A unit that was read, or the errors that kept it from being.</summary>
+internal sealed record ReadUnit(TranslationUnit? Unit, IReadOnlyList<SourceError> Errors);
+
+/// <summary>Parses and lowers units side by side. The order of the results is that of the request.</summary>
+internal static class UnitReader
+{
+    // Lowering follows the tree: long chains of operators nest deeply.
+    private const int StackBytes = 128 * 1024 * 1024;
+
+    public static IReadOnlyList<ReadUnit> ReadAll(
+        IReadOnlyList<ParserInvocation> invocations,
+        CancellationToken cancellation
+    )
+    {
+        NativeLibraryLoader.EnsureLoaded();
+        var results = new ReadUnit[invocations.Count];
+        ExceptionDispatchInfo? failure = null;
+        var next = -1;
+        var workers = Enumerable
+            .Range(0, Math.Min(Environment.ProcessorCount, invocations.Count))
+            .Select(_ => new Thread(Work, StackBytes) { IsBackground = true })
+            .ToArray();
+        foreach (var worker in workers)
+        {
+            worker.Start();
+        }
+
+        foreach (var worker in workers)
+        {
+            worker.Join();
+        }
+
+        failure?.Throw();
+        return results;
+
+        void Work()
+        {
+            try
+            {
+                for (
+                    var i = Interlocked.Increment(ref next);
+                    i < invocations.Count && failure is null;
+                    i = Interlocked.Increment(ref next)
+                )
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    results[i] = Read(invocations[i], cancellation);
+                }
+            }
+            catch (Exception error)
+            {
+                failure ??= ExceptionDispatchInfo.Capture(error);
+            }
+        }
+    }
+
+    private static ReadUnit Read(ParserInvocation invocation, CancellationToken cancellation)
+    {
+        var command = invocation.Command;
+        var error = ClangUnit.TryParse(command.File, invocation.Arguments, invocation.Unsaved, out var unit);
+        if (unit is null)
+        {
+            return new ReadUnit(
+                null,
+                [new SourceError(command.File, 0, 0, $"The parser gave this file up (code {error}). Check the flags.")]
+            );
+        }
+
+        using (unit)
+        {
+            var source = new SourceFile(command.File, IsSystem: false);
+            var lowering = new UnitLowering(unit, source, command.Directory);
+            var errors = ParserMessages.Errors(unit, lowering);
+            var files = OwnFiles.Of(unit, lowering.Sources);
+            var lowered = lowering.Lower(
+                MacroCollection.Collect(invocation, files),
+                CommentCollection.Collect(files),
+                cancellation
+            );
+            return new ReadUnit(lowered, errors);
+        }
+    }
+}

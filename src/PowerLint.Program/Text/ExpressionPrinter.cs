@@ -1,0 +1,148 @@
+using System.Globalization;
+
+namespace PowerLint.Program;
+
+/// <summary>The text form of expressions.</summary>
+internal static class ExpressionPrinter
+{
+    public static string Print(Initializer initializer) =>
+        initializer.Entries is [ValueEntry { OffsetBytes: 0, BitField: null, Value: var only }]
+            ? Print(only)
+            : $"{{ {string.Join(", ", initializer.Entries.Select(Print))} }}";
+
+    public static string Print(Expression expression) =>
+        expression switch
+        {
+            IntegerConstant constant => Constant(constant),
+            FloatingConstant constant =>
+                $"{constant.Value.ToString("R", CultureInfo.InvariantCulture)}:{constant.Type}",
+            UnknownValue unknown => $"unknown:{unknown.Type}({unknown.Reason}{Operands(unknown.Operands)})",
+            AddressOfVariable address => $"&{address.Variable.Name}",
+            AddressOfFunction address => $"&{address.Function.Name}",
+            AddressOfLabel address => $"&&{address.Label}",
+            PointerOffset offset => Offset(offset),
+            PointerDifference difference =>
+                $"pointer-difference:{difference.Type}({Print(difference.Left)}, {Print(difference.Right)}, {Number(difference.ScaleBytes)})",
+            InitializedTemporary temporary =>
+                $"temporary {temporary.Variable.Name} : {temporary.Variable.Type} = {Print(temporary.Initializer)}",
+            Load load => $"{load.Type}{Volatile(load.IsVolatile)}[{Print(load.Address)}]{Field(load.BitField)}",
+            Assignment assignment => Assignment(assignment),
+            Call call => $"call:{call.Type} {Callee(call.Callee)}({string.Join(", ", call.Arguments.Select(Print))})",
+            StatementExpression statement => Statements(statement),
+            UnaryOperation unary => $"{Sign(unary.Operator)}:{unary.Type}({Print(unary.Operand)})",
+            BinaryOperation binary => Binary(binary),
+            Conversion conversion => $"{conversion.Type}({Print(conversion.Operand)})",
+            LogicalOperation logical =>
+                $"({Print(logical.Left)} {(logical.IsAnd ? "&&" : "||")} {Print(logical.Right)})",
+            Conditional { WhenTrue: { } whenTrue } conditional =>
+                $"({Print(conditional.Condition)} ? {Print(whenTrue)} : {Print(conditional.WhenFalse)})",
+            Conditional conditional => $"({Print(conditional.Condition)} ?: {Print(conditional.WhenFalse)})",
+            Sequence sequence => $"({Print(sequence.First)}, {Print(sequence.Second)})",
+            _ => throw new ArgumentException($"{expression.GetType().Name} has no text form.", nameof(expression)),
+        };
+
+    private static string Constant(IntegerConstant constant)
+    {
+        if (constant.Type is PointerType)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"0x{constant.Value:x}");
+        }
+
+        var isNegative =
+            constant.Type is IntegerType { IsSigned: true, Bits: > 1 } type
+            && (constant.Value >> (type.Bits - 1) & 1) == 1;
+        var value = isNegative
+            ? Number(unchecked((long)(constant.Value | (ulong.MaxValue << (int)(constant.Type.SizeBytes * 8 - 1)))))
+            : constant.Value.ToString(CultureInfo.InvariantCulture);
+        return $"{value}:{constant.Type}";
+    }
+
+    private static string Offset(PointerOffset offset) =>
+        offset is { ScaleBytes: 1, Index: IntegerConstant constant }
+            ? $"({Print(offset.Pointer)} + {Constant(constant).Split(':')[0]})"
+            : $"({Print(offset.Pointer)} + {Print(offset.Index)} * {Number(offset.ScaleBytes)})";
+
+    private static string Assignment(Assignment assignment)
+    {
+        var target =
+            $"{assignment.Type}{Volatile(assignment.IsVolatile)}[{Print(assignment.Address)}]{Field(assignment.BitField)}";
+        if (assignment.Operator is not { } @operator)
+        {
+            return $"{target} = {Print(assignment.Value)}";
+        }
+
+        var scale = assignment.PointerScaleBytes == 0 ? "" : $" * {Number(assignment.PointerScaleBytes)}";
+        var text = $"{target} {Sign(@operator)}= {Print(assignment.Value)}{scale} in {assignment.ComputationType}";
+        return assignment.YieldsOldValue ? $"{text} (old)" : text;
+    }
+
+    private static string Binary(BinaryOperation binary) =>
+        binary.Left.Type == binary.Type || IsComparison(binary.Operator)
+            ? $"({Print(binary.Left)} {Sign(binary.Operator)} {Print(binary.Right)})"
+            : $"({Print(binary.Left)} {Sign(binary.Operator)} {Print(binary.Right)}):{binary.Type}";
+
+    private static string Statements(StatementExpression statement)
+    {
+        var body = ProgramPrinter.Inline(statement.Body);
+        var result = statement.Result is { } value ? $"yield {Print(value)} " : "";
+        return $"({{ {body}{(body.Length > 0 ? " " : "")}{result}}})";
+    }
+
+    private static string Callee(Expression callee) =>
+        callee is AddressOfFunction direct ? direct.Function.Name : $"*{Print(callee)}";
+
+    private static string Operands(IReadOnlyList<Expression> operands) =>
+        string.Concat(operands.Select(operand => $"; {Print(operand)}"));
+
+    private static string Print(InitializerEntry entry) =>
+        entry switch
+        {
+            ValueEntry value => $"+{Number(value.OffsetBytes)}{Field(value.BitField)}: {Print(value.Value)}",
+            BytesEntry bytes =>
+                $"+{Number(bytes.OffsetBytes)}: bytes/{Number(bytes.ElementBytes)} {Convert.ToHexStringLower(bytes.Bytes)}",
+            _ => throw new ArgumentException($"{entry.GetType().Name} has no text form.", nameof(entry)),
+        };
+
+    private static bool IsComparison(BinaryOperator @operator) => @operator >= BinaryOperator.Equal;
+
+    private static string Volatile(bool isVolatile) => isVolatile ? "!" : "";
+
+    private static string Field(BitField? field) =>
+        field is null
+            ? ""
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $".{field.BitOffset}..{field.BitOffset + field.BitWidth - 1}/{field.StorageBits}"
+            );
+
+    private static string Number(long value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private static string Sign(UnaryOperator @operator) =>
+        @operator switch
+        {
+            UnaryOperator.Negate => "-",
+            UnaryOperator.Complement => "~",
+            _ => "!",
+        };
+
+    private static string Sign(BinaryOperator @operator) =>
+        @operator switch
+        {
+            BinaryOperator.Add => "+",
+            BinaryOperator.Subtract => "-",
+            BinaryOperator.Multiply => "*",
+            BinaryOperator.Divide => "/",
+            BinaryOperator.Remainder => "%",
+            BinaryOperator.ShiftLeft => "<<",
+            BinaryOperator.ShiftRight => ">>",
+            BinaryOperator.And => "&",
+            BinaryOperator.Or => "|",
+            BinaryOperator.Xor => "^",
+            BinaryOperator.Equal => "==",
+            BinaryOperator.NotEqual => "!=",
+            BinaryOperator.Less => "<",
+            BinaryOperator.LessOrEqual => "<=",
+            BinaryOperator.Greater => ">",
+            _ => ">=",
+        };
+}
