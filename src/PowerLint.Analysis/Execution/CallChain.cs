@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using PowerLint.Program;
+
+namespace PowerLint.Analysis;
+
+/// <summary>The calls that are active, innermost last. Interned: equal chains are the same object.</summary>
+internal sealed class CallChain
+{
+    private readonly Dictionary<(Expression?, Function), CallChain> _longer = [];
+
+    private CallChain(CallChain? outer, Expression? call, Function function, string? handler)
+    {
+        Outer = outer;
+        Call = call;
+        Function = function;
+        Handler = handler;
+        Depth = outer is null ? 0 : outer.Depth + 1;
+    }
+
+    public CallChain? Outer { get; }
+
+    /// <summary>The call expression in the outer function; null for an entry.</summary>
+    public Expression? Call { get; }
+
+    public Function Function { get; }
+
+    /// <summary>The handler that it all runs in, as spelled; null for the main program.</summary>
+    public string? Handler { get; }
+
+    public int Depth { get; }
+
+    public static CallChain Enter(Function function, string? handler) => new(null, null, function, handler);
+
+    public CallChain Into(Expression call, Function function)
+    {
+        if (!_longer.TryGetValue((call, function), out var chain))
+        {
+            chain = new CallChain(this, call, function, Handler);
+            _longer.Add((call, function), chain);
+        }
+
+        return chain;
+    }
+
+    public int CountOf(Function function)
+    {
+        var count = 0;
+        for (var chain = this; chain is not null; chain = chain.Outer)
+        {
+            count += chain.Function == function ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    public ImmutableArray<CallSite> Sites()
+    {
+        var sites = new List<CallSite>();
+        for (var chain = this; chain.Outer is not null; chain = chain.Outer)
+        {
+            sites.Add(new CallSite(chain.Call!.Range, chain.Outer.Function.Name, chain.Function.Name));
+        }
+
+        sites.Reverse();
+        return [.. sites];
+    }
+
+    /// <summary>The innermost place in the user's own source, and the function that holds it: headers' inline functions are seen through.</summary>
+    public (SourceRange Range, Function Function, CallChain Chain) UserPlace(SourceRange range)
+    {
+        var chain = this;
+        while (range.File.IsSystem && chain.Outer is not null)
+        {
+            range = chain.Call!.Range;
+            chain = chain.Outer;
+        }
+
+        return (range, chain.Function, chain);
+    }
+}

@@ -1,0 +1,101 @@
+using PowerLint.Devices;
+using PowerLint.Program;
+
+namespace PowerLint.Analysis;
+
+/// <summary>When something happened: under which loops, in which handler.</summary>
+/// <param name="Run">The innermost loop execution of the main program, or null.</param>
+/// <param name="IsInHandler">Whether a handler was running.</param>
+internal readonly record struct Moment(LoopRun? Run, bool IsInHandler)
+{
+    public RunContext Context
+    {
+        get
+        {
+            if (IsInHandler)
+            {
+                return RunContext.Handler;
+            }
+
+            for (var run = Run; run is not null; run = run.Outer)
+            {
+                if (run.IsEndless)
+                {
+                    return RunContext.EndlessLoop;
+                }
+            }
+
+            return RunContext.StartUp;
+        }
+    }
+}
+
+/// <summary>A wait, as it happened.</summary>
+internal sealed record WaitEvent(
+    WaitKind Kind,
+    SourceRange Range,
+    Function Function,
+    string? Callee,
+    double? Cycles,
+    Moment Moment
+);
+
+/// <summary>A polling loop, as it happened.</summary>
+internal sealed record PollEvent(
+    SourceRange Range,
+    CallChain Chain,
+    Register Register,
+    ulong Mask,
+    Moment Moment
+);
+
+/// <summary>The visits of one sleep instruction, apart by the loops that were past their first pass.</summary>
+internal sealed class SleepVisits(SourceRange range, Function function, CallChain chain)
+{
+    public SourceRange Range { get; } = range;
+
+    public Function Function { get; } = function;
+
+    public CallChain Chain { get; } = chain;
+
+    /// <summary>The state over all visits under the same later passes; the key is the innermost run past its first pass.</summary>
+    public Dictionary<LoopRun, MachineState> Later { get; } = [];
+
+    /// <summary>The state over the visits under no later pass.</summary>
+    public MachineState? First { get; set; }
+
+    public LoopRun? AnyRun { get; set; }
+}
+
+/// <summary>All that happens during the run and that rules ask for later; nothing here influences the run.</summary>
+internal sealed class EventLog
+{
+    public List<SleepVisits> Sleeps { get; } = [];
+
+    public Dictionary<SourceRange, SleepVisits> SleepsByPlace { get; } = [];
+
+    public List<LoopRun> Runs { get; } = [];
+
+    public List<WaitEvent> Waits { get; } = [];
+
+    public List<PollEvent> Polls { get; } = [];
+
+    public Dictionary<(LostWriteReason, Register, Decision), LostWrite> LostWrites { get; } = [];
+
+    /// <summary>Places of register writes that had an effect at least once: what is lost only sometimes is not proven.</summary>
+    public HashSet<(Register, SourceRange)> EffectiveWrites { get; } = [];
+
+    public Dictionary<Register, ulong> ReadMasks { get; } = [];
+
+    public HashSet<Register> Touched { get; } = [];
+
+    public Dictionary<Condition, (Tristate Held, List<Decision> Decisions)> Latched { get; } = [];
+
+    public Dictionary<(string Id, string Message), AnalysisLimit> Limits { get; } = [];
+
+    public void Limit(string id, string message, SourceRange? range, bool isIncomplete) =>
+        Limits.TryAdd((id, message), new AnalysisLimit(id, message, range, isIncomplete));
+
+    public void NoteRead(Register register, ulong mask) =>
+        ReadMasks[register] = ReadMasks.GetValueOrDefault(register) | mask;
+}

@@ -1,0 +1,83 @@
+using System.Numerics;
+using PowerLint.Devices;
+
+namespace PowerLint.Analysis;
+
+/// <summary>When a change protection lets a write through.</summary>
+internal static class ProtectionRules
+{
+    public static bool IsOpen(
+        ChangeProtection protection,
+        KnownBits written,
+        OpenLock? openLock,
+        Func<Condition, Tristate> evaluate
+    ) =>
+        protection.Kind switch
+        {
+            // A key whose bits are not known may be right: only a proven wrong one loses the write.
+            ProtectionKind.KeyInWord => ((Aligned(protection) ^ written.Value) & protection.KeyMask & written.Known) == 0,
+            ProtectionKind.UnlockCondition => evaluate(protection.Open) != Tristate.No,
+            ProtectionKind.KeySequence => openLock is { } sequence
+                && ReferenceEquals(sequence.Protection, protection)
+                && sequence.KeysSeen >= protection.Keys.Length,
+            ProtectionKind.UnlockBit => IsTimedOpen(protection, openLock)
+                // The enable bit must be written 0 with the new value where the part asks for it; the model's key says so.
+                && (protection.Keys.Length < 2 || ((protection.Keys[1] ^ written.Value) & protection.KeyMask & written.Known) == 0),
+            _ => IsTimedOpen(protection, openLock),
+        };
+
+    /// <summary>Whether a write that is not let through would have changed something.</summary>
+    public static bool LosesSomething(ChangeProtection protection, ulong mask, KnownBits before, KnownBits written)
+    {
+        if (protection.Kind == ProtectionKind.UnlockBit && IsKey(protection, written))
+        {
+            return false;
+        }
+
+        var changes = mask & before.Known & written.Known & (before.Value ^ written.Value);
+        return (protection.SettingNeedsNoKey ? changes & ~written.Value : changes) != 0;
+    }
+
+    /// <summary>The lock after a write to a key register.</summary>
+    public static OpenLock? AfterKeyWrite(ChangeProtection protection, KnownBits written, OpenLock? current)
+    {
+        switch (protection.Kind)
+        {
+            case ProtectionKind.TimedKey or ProtectionKind.UnlockBit:
+                return IsKey(protection, written) || IsPossiblyKey(protection, written)
+                    ? new OpenLock(protection, protection.WindowCycles, 1)
+                    : ReferenceEquals(current?.Protection, protection) ? null
+                    : current;
+            case ProtectionKind.KeySequence:
+                var seen = ReferenceEquals(current?.Protection, protection) ? current.KeysSeen : 0;
+                return seen < protection.Keys.Length && Matches(protection.Keys[seen], protection.KeyMask, written)
+                    ? new OpenLock(protection, 0, seen + 1)
+                    : current;
+            default:
+                return current;
+        }
+    }
+
+    private static bool IsTimedOpen(ChangeProtection protection, OpenLock? openLock) =>
+        openLock is { } open
+        && ReferenceEquals(open.Protection, protection)
+        && (protection.WindowCycles == 0 || open.CyclesLeft > 0);
+
+    private static bool IsKey(ChangeProtection protection, KnownBits written) =>
+        protection.Keys.Length > 0
+        && Matches(protection.Keys[0], protection.KeyMask, written)
+        && written.Knows(protection.KeyMask);
+
+    private static bool IsPossiblyKey(ChangeProtection protection, KnownBits written) =>
+        protection.Keys.Length > 0
+        && !written.Knows(protection.KeyMask & written.Known)
+        && Matches(protection.Keys[0], protection.KeyMask, written);
+
+    private static bool Matches(ulong key, ulong mask, KnownBits written) =>
+        ((key ^ written.Value) & mask & written.Known) == 0;
+
+    private static ulong Aligned(ChangeProtection protection) =>
+        protection.KeyMask == ulong.MaxValue || protection.Keys[0] > (protection.KeyMask >> BitOperations.TrailingZeroCount(protection.KeyMask))
+            ? protection.Keys[0]
+            : protection.Keys[0] << BitOperations.TrailingZeroCount(protection.KeyMask);
+}

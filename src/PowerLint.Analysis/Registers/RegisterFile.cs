@@ -1,0 +1,420 @@
+using PowerLint.Devices;
+
+namespace PowerLint.Analysis;
+
+/// <summary>A register that a write had no effect on, and why.</summary>
+internal readonly record struct LostBytes(
+    LostWriteReason Reason,
+    Register Register,
+    ChangeProtection? Protection,
+    ClockGate? Gate,
+    Tristate Certainty
+);
+
+/// <summary>Reads and writes at absolute addresses, with the behaviour that the model gives the registers there.</summary>
+internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
+{
+    public RegisterMap Map { get; } = map;
+
+    public RegisterByte ByteAt(MachineState state, ulong address) =>
+        state.Registers.Find(address) ?? Map.InitialByte(address);
+
+    /// <summary>What a read of some bytes can give; remembers where the bits come from.</summary>
+    public IntegerValue Read(MachineState state, ulong address, int width)
+    {
+        ulong known = 0;
+        ulong value = 0;
+        for (var i = 0; i < width; i++)
+        {
+            var (byteKnown, byteValue) = ReadByte(state, address + (ulong)i);
+            known |= (ulong)byteKnown << (8 * i);
+            value |= (ulong)byteValue << (8 * i);
+        }
+
+        var result = IntegerValue.Reduce(8 * width, known, value, 0, ulong.MaxValue)!;
+        return result.WithOrigin(new RegisterOrigin(address, 8 * width, result.Mask));
+    }
+
+    /// <summary>The bits that a write of some bytes leaves there, before hardware changes any of them.</summary>
+    /// <param name="state">The state, changed in place.</param>
+    /// <param name="address">Lowest byte address.</param>
+    /// <param name="width">Bytes written.</param>
+    /// <param name="value">What is written.</param>
+    /// <param name="isCertain">Whether the write happens at this address for sure.</param>
+    /// <param name="decide">Makes the decision for the write, from the bits before and after.</param>
+    /// <param name="lost">Told of every register that the write had no effect on.</param>
+    public void Write(
+        MachineState state,
+        ulong address,
+        int width,
+        IntegerValue value,
+        bool isCertain,
+        Func<KnownBits, KnownBits, Decision> decide,
+        Action<LostBytes> lost
+    )
+    {
+        var before = Peek(state, address, width);
+        var decision = decide(before, value.KnownBits);
+        var decided = log.Single(decision);
+        var origin = value.Origin is { } o && o.Address == address && o.Bits == 8 * width ? o.Mask : 0;
+        var lockBefore = state.OpenLock;
+        Register? current = null;
+        var verdict = Tristate.Yes;
+        ulong open = ulong.MaxValue;
+        for (var i = 0; i < width; i++)
+        {
+            var at = address + (ulong)i;
+            var written = new KnownBits((value.Known >> (8 * i)) & 0xFF, (value.Value >> (8 * i)) & 0xFF);
+            var keptMask = (byte)(origin >> (8 * i));
+            if (Map.SlotAt(at) is not { } slot)
+            {
+                Store(state, at, written, keptMask, decided, isCertain);
+                continue;
+            }
+
+            if (!ReferenceEquals(slot.Register, current))
+            {
+                current = slot.Register;
+                var whole = Shifted(value.KnownBits, 8 * i, current.WidthBits, slot.Shift, width - i);
+                verdict = GateVerdict(state, current, lost);
+                open = OpenMask(state, current, whole, lockBefore, lost);
+            }
+
+            if (verdict == Tristate.No)
+            {
+                continue;
+            }
+
+            StoreRegisterByte(
+                state,
+                slot,
+                at,
+                written,
+                keptMask,
+                decided,
+                isCertain && verdict == Tristate.Yes,
+                slot.Take(open)
+            );
+        }
+
+        // Effects on other registers, and locks that this write opens, come after the write itself.
+        for (var i = 0; i < width; i++)
+        {
+            if (Map.SlotAt(address + (ulong)i) is { } slot)
+            {
+                var written = new KnownBits((value.Known >> (8 * i)) & 0xFF, (value.Value >> (8 * i)) & 0xFF);
+                ApplyAliases(state, slot, written, decided, isCertain);
+                ApplyFollowers(state, slot.Register, decided);
+                if (i == 0 || slot.ByteIndex == 0)
+                {
+                    OpenLocks(state, slot.Register, Shifted(value.KnownBits, 8 * i, slot.Register.WidthBits, slot.Shift, width - i));
+                }
+            }
+        }
+    }
+
+    /// <summary>Sets or clears one bit as an instruction of the core does (the global interrupt enable).</summary>
+    public void SetBit(MachineState state, FieldReference bit, bool isOne, DecisionSet decided)
+    {
+        var address = Map.AddressOf(bit.Register) + (ulong)(bit.LowBit / 8);
+        var mask = (byte)(1 << (bit.LowBit % 8));
+        var old = ByteAt(state, address);
+        state.Registers = state.Registers.Set(
+            address,
+            old.With((byte)(old.Known | mask), (byte)(isOne ? old.Value | mask : old.Value & ~mask), mask, decided)
+        );
+    }
+
+    /// <summary>The bits as they stand, hardware-changed ones unknown.</summary>
+    public KnownBits Peek(MachineState state, ulong address, int width)
+    {
+        ulong known = 0;
+        ulong value = 0;
+        for (var i = 0; i < Math.Min(width, 8); i++)
+        {
+            var at = ByteAt(state, address + (ulong)i);
+            known |= (ulong)at.Known << (8 * i);
+            value |= (ulong)at.Value << (8 * i);
+        }
+
+        return new KnownBits(known, value);
+    }
+
+    public KnownBits Read(MachineState state, Register register) =>
+        Peek(state, Map.AddressOf(register), register.WidthBits / 8);
+
+    public PersistentMap<RegisterByte> Join(MachineState a, MachineState b) =>
+        PersistentMap<RegisterByte>.Merge(
+            a.Registers,
+            b.Registers,
+            (address, inA, inB) =>
+                RegisterByte.Join(inA ?? Map.InitialByte(address), inB ?? Map.InitialByte(address), log)
+        );
+
+    public bool IsIncluded(MachineState a, MachineState b) =>
+        PersistentMap<RegisterByte>.AllDifferences(
+            a.Registers,
+            b.Registers,
+            (address, inA, inB) =>
+                RegisterByte.IsIncluded(inA ?? Map.InitialByte(address), inB ?? Map.InitialByte(address), log)
+        );
+
+    private (byte Known, byte Value) ReadByte(MachineState state, ulong address)
+    {
+        if (Map.SlotAt(address) is not { } slot)
+        {
+            var plain = ByteAt(state, address);
+
+            // Among the registers, an address that the model does not name may be a flag or a port: a read tells nothing.
+            return address <= Map.HighestAddress ? ((byte)0, (byte)0) : (plain.Known, plain.Value);
+        }
+
+        foreach (var alias in Map.Aliases[slot.Register])
+        {
+            if (alias.ReadsTarget)
+            {
+                var target = ByteAt(state, Map.AddressOf(alias.Target) + (ulong)slot.ByteIndex);
+                return (target.Known, target.Value);
+            }
+        }
+
+        var at = ByteAt(state, address);
+        var zero = slot.Take(slot.Register.ReadsZero);
+        return ((byte)((at.Known & ~slot.Take(slot.Register.HardwareChanged)) | zero), (byte)(at.Value & ~zero));
+    }
+
+    private void StoreRegisterByte(
+        MachineState state,
+        RegisterSlot slot,
+        ulong address,
+        KnownBits written,
+        byte keptMask,
+        DecisionSet decided,
+        bool isCertain,
+        byte openMask
+    )
+    {
+        var register = slot.Register;
+        var old = ByteAt(state, address);
+        var oneToClear = slot.Take(register.WriteOneToClear);
+        var zero = slot.Take(register.ReadsZero);
+        var fixedMask = (byte)(slot.Take(register.ReadOnly) | ~openMask);
+        var known = (byte)written.Known;
+        var value = (byte)written.Value;
+
+        // Writing one clears; where it is not known whether one is written, a clear flag stays clear.
+        var cleared = (byte)(known & value & oneToClear);
+        var kept = (byte)(known & ~value & oneToClear);
+        var mayClear = (byte)(~known & oneToClear);
+        var newKnown = (byte)(
+            (known & ~oneToClear) | cleared | (kept & old.Known) | (mayClear & old.Known & ~old.Value)
+        );
+        var newValue = (byte)((value & ~oneToClear) | (kept & old.Value));
+        newKnown = (byte)((newKnown & ~fixedMask) | (old.Known & fixedMask));
+        newValue = (byte)((newValue & ~fixedMask) | (old.Value & fixedMask));
+        newKnown = (byte)((newKnown | zero) & ~slot.Take(register.HardwareChanged));
+        newValue = (byte)(newValue & ~zero & newKnown);
+        var decidedMask = (byte)(~keptMask & ~fixedMask);
+        var next = old.With(newKnown, newValue, decidedMask, decided);
+        Put(state, address, old, next, isCertain);
+    }
+
+    private void Store(
+        MachineState state,
+        ulong address,
+        KnownBits written,
+        byte keptMask,
+        DecisionSet decided,
+        bool isCertain
+    )
+    {
+        var old = ByteAt(state, address);
+        Put(
+            state,
+            address,
+            old,
+            old.With((byte)written.Known, (byte)written.Value, (byte)~keptMask, decided),
+            isCertain
+        );
+    }
+
+    private void Put(MachineState state, ulong address, RegisterByte old, RegisterByte next, bool isCertain)
+    {
+        if (!isCertain)
+        {
+            next = RegisterByte.Join(old, next, log);
+        }
+
+        if (!ReferenceEquals(old, next))
+        {
+            state.Registers = state.Registers.Set(address, next);
+        }
+    }
+
+    private Tristate GateVerdict(MachineState state, Register register, Action<LostBytes> lost)
+    {
+        var verdict = Tristate.Yes;
+        foreach (var gate in Map.Gates[register])
+        {
+            var open = Evaluate(state, gate.Open);
+            if (open != Tristate.Yes)
+            {
+                verdict = verdict == Tristate.No ? Tristate.No : open;
+                if (open == Tristate.No)
+                {
+                    lost(new LostBytes(LostWriteReason.Gated, register, null, gate, Tristate.Yes));
+                }
+            }
+        }
+
+        return verdict;
+    }
+
+    // The bits of a register that this write may change, given what is locked.
+    private ulong OpenMask(
+        MachineState state,
+        Register register,
+        KnownBits written,
+        OpenLock? openLock,
+        Action<LostBytes> lost
+    )
+    {
+        var open = ulong.MaxValue;
+        foreach (var protection in Map.Protections[register])
+        {
+            var mask = ProtectedMask(protection, register);
+            if (ProtectionRules.IsOpen(protection, written, openLock, c => Evaluate(state, c)))
+            {
+                if (protection.Kind == ProtectionKind.TimedKey)
+                {
+                    state.OpenLock = null;
+                }
+
+                continue;
+            }
+
+            open &= ~mask;
+            var before = Read(state, register);
+            if (ProtectionRules.LosesSomething(protection, mask, before, written))
+            {
+                lost(new LostBytes(LostWriteReason.Locked, register, protection, null, Tristate.Yes));
+            }
+            else if (protection.SettingNeedsNoKey)
+            {
+                open |= mask & written.Value;
+            }
+        }
+
+        return open;
+    }
+
+    private static ulong ProtectedMask(ChangeProtection protection, Register register)
+    {
+        ulong mask = 0;
+        foreach (var field in protection.Protects)
+        {
+            mask |= ReferenceEquals(field.Register, register) ? field.Mask : 0;
+        }
+
+        return mask;
+    }
+
+    private void OpenLocks(MachineState state, Register register, KnownBits written)
+    {
+        foreach (var protection in Map.Keys[register])
+        {
+            state.OpenLock = ProtectionRules.AfterKeyWrite(protection, written, state.OpenLock);
+        }
+    }
+
+    private void ApplyAliases(
+        MachineState state,
+        RegisterSlot slot,
+        KnownBits written,
+        DecisionSet decided,
+        bool isCertain
+    )
+    {
+        foreach (var alias in Map.Aliases[slot.Register])
+        {
+            var take = slot.Take(alias.SourceMask);
+            for (var bit = 0; bit < 8; bit++)
+            {
+                var sourceMask = 1 << bit;
+                if ((take & sourceMask) == 0 || ((written.Known & ~written.Value) & (ulong)sourceMask) != 0
+                    && alias.Effect != AliasEffect.Same)
+                {
+                    continue;
+                }
+
+                var targetBit = (8 * slot.ByteIndex) + bit + alias.TargetShift;
+                if (targetBit < 0 || targetBit >= alias.Target.WidthBits)
+                {
+                    continue;
+                }
+
+                var isOne = (written.Value & (ulong)sourceMask) != 0;
+                var isKnown = (written.Known & (ulong)sourceMask) != 0;
+                ApplyAliasBit(state, alias, targetBit, isOne, isKnown, decided, isCertain);
+            }
+        }
+    }
+
+    private void ApplyAliasBit(
+        MachineState state,
+        RegisterAlias alias,
+        int targetBit,
+        bool isOne,
+        bool isKnown,
+        DecisionSet decided,
+        bool isCertain
+    )
+    {
+        var address = Map.AddressOf(alias.Target) + (ulong)(targetBit / 8);
+        var mask = (byte)(1 << (targetBit % 8));
+        var old = ByteAt(state, address);
+        var (known, value) = alias.Effect switch
+        {
+            AliasEffect.Set => ((byte)(old.Known | mask), (byte)(old.Value | mask)),
+            AliasEffect.Clear => ((byte)(old.Known | mask), (byte)(old.Value & ~mask)),
+            AliasEffect.Toggle => (old.Known, (byte)(old.Value ^ mask)),
+            _ => ((byte)(isKnown ? old.Known | mask : old.Known & ~mask), (byte)(isOne ? old.Value | mask : old.Value & ~mask)),
+        };
+        var next = old.With(known, value, mask, decided);
+        Put(state, address, old, next, isCertain && (isKnown || alias.Effect == AliasEffect.Same));
+    }
+
+    private void ApplyFollowers(MachineState state, Register register, DecisionSet decided)
+    {
+        foreach (var following in Map.Followers[register])
+        {
+            var leader = Peek(state, Map.AddressOf(register), register.WidthBits / 8);
+            for (var i = 0; i < following.Leader.WidthBits; i++)
+            {
+                var from = 1UL << (following.Leader.LowBit + i);
+                var to = following.Follower.LowBit + i;
+                var address = Map.AddressOf(following.Follower.Register) + (ulong)(to / 8);
+                var mask = (byte)(1 << (to % 8));
+                var old = ByteAt(state, address);
+                var isKnown = (leader.Known & from) != 0;
+                var next = old.With(
+                    (byte)(isKnown ? old.Known | mask : old.Known & ~mask),
+                    (byte)((leader.Value & from) != 0 ? old.Value | mask : old.Value & ~mask),
+                    mask,
+                    decided
+                );
+                Put(state, address, old, next, isCertain: true);
+            }
+        }
+    }
+
+    public Tristate Evaluate(MachineState state, Condition condition) =>
+        new RegisterView(this, state).Evaluate(condition);
+
+    // The part of a written value that falls on a register, as bits of that register; the rest is not written.
+    private static KnownBits Shifted(KnownBits value, int fromBit, int registerBits, int toBit, int bytes)
+    {
+        var mask = IntegerValue.MaskOf(Math.Min(registerBits - toBit, 8 * bytes));
+        return new KnownBits(((value.Known >> fromBit) & mask) << toBit, ((value.Value >> fromBit) & mask) << toBit);
+    }
+}

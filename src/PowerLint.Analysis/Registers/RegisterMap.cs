@@ -1,0 +1,122 @@
+using PowerLint.Devices;
+
+namespace PowerLint.Analysis;
+
+/// <summary>A byte of a register of the model.</summary>
+/// <param name="Register">The register.</param>
+/// <param name="ByteIndex">Which of its bytes, from the lowest.</param>
+internal readonly record struct RegisterSlot(Register Register, int ByteIndex)
+{
+    public int Shift => 8 * ByteIndex;
+
+    public byte Take(ulong mask) => (byte)(mask >> Shift);
+}
+
+/// <summary>The model's registers by address, with what acts on each.</summary>
+internal sealed class RegisterMap
+{
+    /// <summary>Option bytes have no address; they get one up here so that conditions can look at them like at registers.</summary>
+    private const ulong OptionBase = 1UL << 60;
+
+    private readonly Dictionary<ulong, RegisterSlot> _slots = [];
+    private readonly Dictionary<Register, ulong> _addresses = [];
+    private readonly Dictionary<string, Register> _byName = new(StringComparer.Ordinal);
+
+    public RegisterMap(DeviceModel device)
+    {
+        Device = device;
+        var nextOption = OptionBase;
+        foreach (var register in device.Registers)
+        {
+            var isOption = register.Kind == RegisterKind.Option;
+            var address = isOption ? nextOption : register.Address;
+            nextOption += isOption ? 8u : 0;
+            _addresses[register] = address;
+            _byName.TryAdd(register.Name, register);
+            for (var i = 0; i < register.WidthBits / 8; i++)
+            {
+                // Where two registers share bytes (a pair and its halves), the narrower one owns them.
+                if (
+                    !_slots.TryGetValue(address + (ulong)i, out var other)
+                    || other.Register.WidthBits > register.WidthBits
+                )
+                {
+                    _slots[address + (ulong)i] = new RegisterSlot(register, i);
+                }
+            }
+
+            if (!isOption)
+            {
+                HighestAddress = Math.Max(HighestAddress, address + (ulong)(register.WidthBits / 8) - 1);
+            }
+        }
+
+        Protections = Index(device.Protections, p => p.Protects.Select(f => f.Register));
+        Keys = Index(device.Protections.Where(p => p.KeyRegister is not null), p => [p.KeyRegister!]);
+        Gates = Index(device.Gates.Where(g => g.LosesWrites), g => g.Registers);
+        Aliases = Index(device.Aliases, a => [a.Source]);
+        Followers = Index(device.FollowingFields, f => [f.Leader.Register]);
+        var latched = device
+            .Pins.SelectMany(p => p.Functions)
+            .Where(f => f.Latched)
+            .Select(f => f.When)
+            .Distinct()
+            .ToArray();
+        Latched = Index(latched, c => c.Fields.Select(f => f.Register));
+        AllLatched = latched;
+        foreach (var register in device.Interrupts.SelectMany(i => i.Enabled.Fields).Select(f => f.Register))
+        {
+            InterruptEnables.Add(register);
+        }
+
+        if (device.Sleep.GlobalInterruptEnable is { } global)
+        {
+            InterruptEnables.Add(global.Register);
+        }
+    }
+
+    public DeviceModel Device { get; }
+
+    public ulong HighestAddress { get; }
+
+    public ILookup<Register, ChangeProtection> Protections { get; }
+
+    public ILookup<Register, ChangeProtection> Keys { get; }
+
+    public ILookup<Register, ClockGate> Gates { get; }
+
+    public ILookup<Register, RegisterAlias> Aliases { get; }
+
+    public ILookup<Register, FollowingField> Followers { get; }
+
+    /// <summary>Latched conditions by a register that they look at.</summary>
+    public ILookup<Register, Condition> Latched { get; }
+
+    public IReadOnlyList<Condition> AllLatched { get; }
+
+    /// <summary>Registers whose bits decide whether a handler may run.</summary>
+    public HashSet<Register> InterruptEnables { get; } = [];
+
+    public ulong AddressOf(Register register) => _addresses[register];
+
+    public RegisterSlot? SlotAt(ulong address) => _slots.TryGetValue(address, out var slot) ? slot : null;
+
+    public Register? Named(string name) => _byName.GetValueOrDefault(name);
+
+    public RegisterByte InitialByte(ulong address)
+    {
+        if (SlotAt(address) is not { } slot)
+        {
+            return RegisterByte.Uniform(0, 0, DecisionSet.Reset);
+        }
+
+        var register = slot.Register;
+        var known = register.ResetKnown & ~register.HardwareChanged;
+        return RegisterByte.Uniform(slot.Take(known), slot.Take(register.Reset), DecisionSet.Reset);
+    }
+
+    private static ILookup<Register, T> Index<T>(IEnumerable<T> items, Func<T, IEnumerable<Register>> registersOf) =>
+        items
+            .SelectMany(item => registersOf(item).Distinct().Select(register => (register, item)))
+            .ToLookup(pair => pair.register, pair => pair.item);
+}
