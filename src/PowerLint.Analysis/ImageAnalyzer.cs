@@ -23,5 +23,13 @@ public static class ImageAnalyzer
         DeviceModel device,
         AnalysisOptions options,
         CancellationToken cancellation = default
-    ) => throw new NotSupportedException("The interpreter is being written.");
+    )
+    {
+        ArgumentNullException.ThrowIfNull(image);
+        ArgumentNullException.ThrowIfNull(device);
+        ArgumentNullException.ThrowIfNull(options);
+        var interpreter = new ImageInterpreter(image, device, options, cancellation);
+        interpreter.Run();
+        return new ResultBuilder(interpreter, image, device, options).Build();
+    }
 }

@@ -41,13 +41,7 @@ internal sealed record WaitEvent(
 );
 
 /// <summary>A polling loop, as it happened.</summary>
-internal sealed record PollEvent(
-    SourceRange Range,
-    CallChain Chain,
-    Register Register,
-    ulong Mask,
-    Moment Moment
-);
+internal sealed record PollEvent(SourceRange Range, CallChain Chain, Register Register, ulong Mask, Moment Moment);
 
 /// <summary>The visits of one sleep instruction, apart by the loops that were past their first pass.</summary>
 internal sealed class SleepVisits(SourceRange range, Function function, CallChain chain)

@@ -80,7 +80,14 @@ internal sealed class MemoryModel(RegionTable regions)
     }
 
     /// <summary>Writes at a place that may be one of several: each may keep its old value.</summary>
-    public void Write(MachineState state, Region region, IntegerValue offset, int width, AbstractValue value, bool isCertain)
+    public void Write(
+        MachineState state,
+        Region region,
+        IntegerValue offset,
+        int width,
+        AbstractValue value,
+        bool isCertain
+    )
     {
         if (offset.IsConstant && isCertain)
         {
@@ -182,7 +189,10 @@ internal sealed class MemoryModel(RegionTable regions)
 
                 var cell = inA ?? inB!;
                 var width = Math.Max(cell.WidthBytes, inB?.WidthBytes ?? 0);
-                if ((inA is not null && inB is not null) || HasOverlap((inA is null ? a : b).Memory, region, offset, width))
+                if (
+                    (inA is not null && inB is not null)
+                    || HasOverlap((inA is null ? a : b).Memory, region, offset, width)
+                )
                 {
                     (differentCuts ??= []).Add((region, offset, width));
                     return cell;
@@ -378,7 +388,8 @@ internal sealed class MemoryModel(RegionTable regions)
         }
         else
         {
-            var last = region.SizeBytes > 0 ? Math.Min((long)offset.Maximum, region.SizeBytes - width) : (long)offset.Maximum;
+            var last =
+                region.SizeBytes > 0 ? Math.Min((long)offset.Maximum, region.SizeBytes - width) : (long)offset.Maximum;
             for (var i = (long)offset.Minimum; i <= last; i++)
             {
                 if (offset.MayBe((ulong)i))

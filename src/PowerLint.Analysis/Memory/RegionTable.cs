@@ -21,7 +21,9 @@ internal sealed class RegionTable(Image image, Action<Region, Initializer> fill)
         var definition = image.Resolve(variable);
         if (!_byObject.TryGetValue(definition, out var region))
         {
-            region = Add(new Region(_regions.Count, definition.Name, definition.Type.SizeBytes) { Global = definition });
+            region = Add(
+                new Region(_regions.Count, definition.Name, definition.Type.SizeBytes) { Global = definition }
+            );
             _byObject.Add(definition, region);
             if (region.StartsKnown && definition.Initializer is { } initializer)
             {

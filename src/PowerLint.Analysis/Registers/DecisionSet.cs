@@ -24,8 +24,10 @@ internal sealed class DecisionLog
     private const int MaximumVariants = 24;
     private const int MaximumSetSize = 24;
 
-    private readonly Dictionary<(object Node, CallChain? Chain, ulong Address, KnownBits Before, KnownBits After), Decision> _decisions =
-        [];
+    private readonly Dictionary<
+        (object Node, CallChain? Chain, ulong Address, KnownBits Before, KnownBits After),
+        Decision
+    > _decisions = [];
     private readonly Dictionary<(object Node, CallChain? Chain, ulong Address), int> _variants = [];
     private readonly Dictionary<string, DecisionSet> _sets = new(StringComparer.Ordinal);
     private readonly Dictionary<Decision, DecisionSet> _singles = [];

@@ -15,14 +15,18 @@ internal static class ProtectionRules
         protection.Kind switch
         {
             // A key whose bits are not known may be right: only a proven wrong one loses the write.
-            ProtectionKind.KeyInWord => ((Aligned(protection) ^ written.Value) & protection.KeyMask & written.Known) == 0,
+            ProtectionKind.KeyInWord => ((Aligned(protection) ^ written.Value) & protection.KeyMask & written.Known)
+                == 0,
             ProtectionKind.UnlockCondition => evaluate(protection.Open) != Tristate.No,
             ProtectionKind.KeySequence => openLock is { } sequence
                 && ReferenceEquals(sequence.Protection, protection)
                 && sequence.KeysSeen >= protection.Keys.Length,
             ProtectionKind.UnlockBit => IsTimedOpen(protection, openLock)
                 // The enable bit must be written 0 with the new value where the part asks for it; the model's key says so.
-                && (protection.Keys.Length < 2 || ((protection.Keys[1] ^ written.Value) & protection.KeyMask & written.Known) == 0),
+                && (
+                    protection.Keys.Length < 2
+                    || ((protection.Keys[1] ^ written.Value) & protection.KeyMask & written.Known) == 0
+                ),
             _ => IsTimedOpen(protection, openLock),
         };
 
@@ -45,7 +49,7 @@ internal static class ProtectionRules
         {
             case ProtectionKind.TimedKey or ProtectionKind.UnlockBit:
                 return IsKey(protection, written) || IsPossiblyKey(protection, written)
-                    ? new OpenLock(protection, protection.WindowCycles, 1)
+                        ? new OpenLock(protection, protection.WindowCycles, 1)
                     : ReferenceEquals(current?.Protection, protection) ? null
                     : current;
             case ProtectionKind.KeySequence:
@@ -61,7 +65,7 @@ internal static class ProtectionRules
     private static bool IsTimedOpen(ChangeProtection protection, OpenLock? openLock) =>
         openLock is { } open
         && ReferenceEquals(open.Protection, protection)
-        && (protection.WindowCycles == 0 || open.CyclesLeft > 0);
+        && (protection.WindowCycles == 0 || open.CyclesLeft >= 0);
 
     private static bool IsKey(ChangeProtection protection, KnownBits written) =>
         protection.Keys.Length > 0
@@ -77,7 +81,8 @@ internal static class ProtectionRules
         ((key ^ written.Value) & mask & written.Known) == 0;
 
     private static ulong Aligned(ChangeProtection protection) =>
-        protection.KeyMask == ulong.MaxValue || protection.Keys[0] > (protection.KeyMask >> BitOperations.TrailingZeroCount(protection.KeyMask))
+        protection.KeyMask == ulong.MaxValue
+        || protection.Keys[0] > (protection.KeyMask >> BitOperations.TrailingZeroCount(protection.KeyMask))
             ? protection.Keys[0]
             : protection.Keys[0] << BitOperations.TrailingZeroCount(protection.KeyMask);
 }

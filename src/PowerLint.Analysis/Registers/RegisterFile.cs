@@ -107,7 +107,11 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
                 ApplyFollowers(state, slot.Register, decided);
                 if (i == 0 || slot.ByteIndex == 0)
                 {
-                    OpenLocks(state, slot.Register, Shifted(value.KnownBits, 8 * i, slot.Register.WidthBits, slot.Shift, width - i));
+                    OpenLocks(
+                        state,
+                        slot.Register,
+                        Shifted(value.KnownBits, 8 * i, slot.Register.WidthBits, slot.Shift, width - i)
+                    );
                 }
             }
         }
@@ -341,8 +345,10 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
             for (var bit = 0; bit < 8; bit++)
             {
                 var sourceMask = 1 << bit;
-                if ((take & sourceMask) == 0 || ((written.Known & ~written.Value) & (ulong)sourceMask) != 0
-                    && alias.Effect != AliasEffect.Same)
+                if (
+                    (take & sourceMask) == 0
+                    || ((written.Known & ~written.Value) & (ulong)sourceMask) != 0 && alias.Effect != AliasEffect.Same
+                )
                 {
                     continue;
                 }
@@ -378,7 +384,10 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
             AliasEffect.Set => ((byte)(old.Known | mask), (byte)(old.Value | mask)),
             AliasEffect.Clear => ((byte)(old.Known | mask), (byte)(old.Value & ~mask)),
             AliasEffect.Toggle => (old.Known, (byte)(old.Value ^ mask)),
-            _ => ((byte)(isKnown ? old.Known | mask : old.Known & ~mask), (byte)(isOne ? old.Value | mask : old.Value & ~mask)),
+            _ => (
+                (byte)(isKnown ? old.Known | mask : old.Known & ~mask),
+                (byte)(isOne ? old.Value | mask : old.Value & ~mask)
+            ),
         };
         var next = old.With(known, value, mask, decided);
         Put(state, address, old, next, isCertain && (isKnown || alias.Effect == AliasEffect.Same));

@@ -46,9 +46,7 @@ internal sealed class RegisterView : StateAtPoint
         IEnumerable<Decision> decisions = [];
         for (var bit = field.LowBit; bit < field.LowBit + field.WidthBits; bit++)
         {
-            decisions = decisions.Concat(
-                _file.ByteAt(_state, address + (ulong)(bit / 8)).DecidedBy(bit % 8).Decisions
-            );
+            decisions = decisions.Concat(_file.ByteAt(_state, address + (ulong)(bit / 8)).DecidedBy(bit % 8).Decisions);
         }
 
         return [.. decisions.Distinct().OrderBy(decision => decision.Ordinal)];

@@ -221,9 +221,7 @@ internal sealed class PersistentMap<T>
     }
 
     private static bool Encloses(Node outer, Node inner) =>
-        outer is Branch branch
-        && branch.Matches(KeyOf(inner))
-        && (inner is Leaf || branch.Bit > ((Branch)inner).Bit);
+        outer is Branch branch && branch.Matches(KeyOf(inner)) && (inner is Leaf || branch.Bit > ((Branch)inner).Bit);
 
     private static bool AllDifferences(Node? a, Node? b, Func<ulong, T?, T?, bool> holds)
     {

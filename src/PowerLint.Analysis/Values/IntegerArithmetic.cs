@@ -186,14 +186,14 @@ internal static class IntegerArithmetic
             }
 
             case BinaryOperator.And:
+                return Make(bits, TristateArithmetic.And(a.KnownBits, b.KnownBits), 0, Math.Min(a.Maximum, b.Maximum));
+            case BinaryOperator.Or:
                 return Make(
                     bits,
-                    TristateArithmetic.And(a.KnownBits, b.KnownBits),
-                    0,
-                    Math.Min(a.Maximum, b.Maximum)
+                    TristateArithmetic.Or(a.KnownBits, b.KnownBits),
+                    Math.Max(a.Minimum, b.Minimum),
+                    mask
                 );
-            case BinaryOperator.Or:
-                return Make(bits, TristateArithmetic.Or(a.KnownBits, b.KnownBits), Math.Max(a.Minimum, b.Minimum), mask);
             case BinaryOperator.Xor:
                 return Make(bits, TristateArithmetic.Xor(a.KnownBits, b.KnownBits), 0, mask);
             case BinaryOperator.ShiftLeft or BinaryOperator.ShiftRight:
@@ -222,9 +222,7 @@ internal static class IntegerArithmetic
         foreach (var count in amount.Exact)
         {
             var shifted =
-                count >= (ulong)a.Bits
-                    ? IntegerValue.Unknown(a.Bits)
-                    : ShiftBy(@operator, a, (int)count, isSigned);
+                count >= (ulong)a.Bits ? IntegerValue.Unknown(a.Bits) : ShiftBy(@operator, a, (int)count, isSigned);
             result = result is null ? shifted : IntegerValue.Join(result, shifted);
         }
 
@@ -292,7 +290,7 @@ internal static class IntegerArithmetic
             return null;
         }
 
-        var (from, other) = a.Origin is not null ? (a.Origin, b) : (b.Origin!, a);
+        var (source, other) = a.Origin is not null ? (a.Origin, b) : (b.Origin!, a);
         var kept = @operator switch
         {
             BinaryOperator.And => other.Value,
@@ -303,6 +301,6 @@ internal static class IntegerArithmetic
                 : 0,
             _ => 0UL,
         };
-        return from with { Mask = from.Mask & kept };
+        return source with { Mask = source.Mask & kept };
     }
 }

@@ -79,9 +79,7 @@ internal static class IntegerComparison
 
         var (lowA, highA) = Bounds(a, isSigned);
         var (lowB, highB) = Bounds(b, isSigned);
-        return @operator == BinaryOperator.Less
-            ? From(lowA < highB, highA >= lowB)
-            : From(lowA <= highB, highA > lowB);
+        return @operator == BinaryOperator.Less ? From(lowA < highB, highA >= lowB) : From(lowA <= highB, highA > lowB);
     }
 
     /// <summary>The values of <paramref name="a"/> for which the comparison can hold; null where there are none.</summary>
@@ -111,13 +109,10 @@ internal static class IntegerComparison
             var (low, high) = Bounds(b, isSigned: true);
             return (@operator is BinaryOperator.Greater or BinaryOperator.GreaterOrEqual) && low >= 0
                     ? Within(a, (UInt128)low + (@operator == BinaryOperator.Greater ? 1u : 0u), a.SignBit - 1)
-                : (@operator is BinaryOperator.Less or BinaryOperator.LessOrEqual) && high <= 0
+                : (@operator is BinaryOperator.Less or BinaryOperator.LessOrEqual)
+                && high <= 0
                 && !(high == 0 && @operator == BinaryOperator.LessOrEqual)
-                    ? Within(
-                        a,
-                        a.SignBit,
-                        (ulong)(long)(high - (@operator == BinaryOperator.Less ? 1 : 0)) & a.Mask
-                    )
+                    ? Within(a, a.SignBit, (ulong)(long)(high - (@operator == BinaryOperator.Less ? 1 : 0)) & a.Mask)
                 : a.Maximum < a.SignBit && b.Maximum < b.SignBit ? Refine(@operator, a, b, isSigned: false)
                 : a;
         }
@@ -135,13 +130,7 @@ internal static class IntegerComparison
         minimum > a.Mask
             ? null
             : IntegerValue
-                .Reduce(
-                    a.Bits,
-                    a.Known,
-                    a.Value,
-                    Math.Max(a.Minimum, (ulong)minimum),
-                    Math.Min(a.Maximum, maximum)
-                )
+                .Reduce(a.Bits, a.Known, a.Value, Math.Max(a.Minimum, (ulong)minimum), Math.Min(a.Maximum, maximum))
                 ?.WithOrigin(a.Origin);
 
     private static (Int128 Low, Int128 High) Bounds(IntegerValue a, bool isSigned)

@@ -101,9 +101,10 @@ internal sealed class IntegerValue : AbstractValue
     }
 
     public static IntegerValue Unknown(int bits) =>
-        s_unknown[bits] ??= bits <= 4
-            ? FromValues(bits, [.. Enumerable.Range(0, 1 << bits).Select(n => (ulong)n)])
-            : new IntegerValue(bits, 0, 0, 0, MaskOf(bits), null, null);
+        s_unknown[bits] ??=
+            bits <= 4
+                ? FromValues(bits, [.. Enumerable.Range(0, 1 << bits).Select(n => (ulong)n)])
+                : new IntegerValue(bits, 0, 0, 0, MaskOf(bits), null, null);
 
     /// <summary>One of some values, given in any order.</summary>
     /// <exception cref="ArgumentException">There are none.</exception>
@@ -294,14 +295,14 @@ internal sealed class IntegerValue : AbstractValue
         var hull = Hull(before, after);
         var minimum = hull.Minimum < before.Minimum ? 0 : before.Minimum;
         var maximum =
-            hull.Maximum > before.Maximum
-                ? MaskOf(64 - BitOperations.LeadingZeroCount(hull.Maximum))
-                : before.Maximum;
+            hull.Maximum > before.Maximum ? MaskOf(64 - BitOperations.LeadingZeroCount(hull.Maximum)) : before.Maximum;
         return Reduce(before.Bits, hull.Known & ~FreeBelow(maximum), hull.Value, minimum, maximum)!;
 
         // A counter that grows will change its low bits, too: known low bits of the first few values must not pin it.
         ulong FreeBelow(ulong bound) =>
-            hull.Maximum > before.Maximum && before.Exact is not null ? bound & ~(before.Known & after.Known & ~(before.Value ^ after.Value)) : 0;
+            hull.Maximum > before.Maximum && before.Exact is not null
+                ? bound & ~(before.Known & after.Known & ~(before.Value ^ after.Value))
+                : 0;
     }
 
     public static bool IsIncluded(IntegerValue a, IntegerValue b)

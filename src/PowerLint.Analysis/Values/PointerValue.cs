@@ -36,9 +36,9 @@ internal sealed class PointerValue : AbstractValue
     public static PointerValue To(Region region, long offset = 0) =>
         new([new PointerTarget(region, IntegerValue.Constant(OffsetBits, (ulong)offset))], null);
 
-    public static AbstractValue Join(AbstractValue a, AbstractValue b) => Combine(a, b, IntegerValue.Join);
+    public static new AbstractValue Join(AbstractValue a, AbstractValue b) => Combine(a, b, IntegerValue.Join);
 
-    public static AbstractValue Widen(AbstractValue before, AbstractValue after) =>
+    public static new AbstractValue Widen(AbstractValue before, AbstractValue after) =>
         Combine(before, after, IntegerValue.Widen);
 
     public static bool IsIncluded(AbstractValue a, PointerValue b)
@@ -120,7 +120,10 @@ internal sealed class PointerValue : AbstractValue
         foreach (var target in targetsB)
         {
             merged[target.Region.Id] = merged.TryGetValue(target.Region.Id, out var other)
-                ? other with { Offset = combine(other.Offset, target.Offset) }
+                ? other with
+                {
+                    Offset = combine(other.Offset, target.Offset),
+                }
                 : target;
         }
 

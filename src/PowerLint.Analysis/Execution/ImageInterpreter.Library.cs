@@ -1,0 +1,328 @@
+using PowerLint.Program;
+
+namespace PowerLint.Analysis;
+
+internal sealed partial class ImageInterpreter
+{
+    private const int MaximumCopiedBytes = 4096;
+
+    // Functions of the C library and of libm that touch no register; what they are given to write through is exposed.
+    private static readonly HashSet<string> s_harmless = new(StringComparer.Ordinal)
+    {
+        "abs",
+        "labs",
+        "atoi",
+        "atol",
+        "strtol",
+        "strtoul",
+        "qsort",
+        "bsearch",
+        "rand",
+        "srand",
+        "itoa",
+        "utoa",
+        "ltoa",
+        "ultoa",
+        "dtostrf",
+        "dtostre",
+        "strcpy",
+        "strncpy",
+        "strcat",
+        "strncat",
+        "strcmp",
+        "strncmp",
+        "strchr",
+        "strrchr",
+        "strstr",
+        "strtok",
+        "memchr",
+        "sprintf",
+        "snprintf",
+        "vsprintf",
+        "vsnprintf",
+        "sscanf",
+        "isdigit",
+        "isalpha",
+        "isspace",
+        "toupper",
+        "tolower",
+        "sin",
+        "cos",
+        "tan",
+        "atan",
+        "atan2",
+        "sqrt",
+        "pow",
+        "exp",
+        "log",
+        "log10",
+        "floor",
+        "ceil",
+        "fabs",
+        "fmod",
+        "round",
+        "lround",
+        "trunc",
+        "sinf",
+        "cosf",
+        "sqrtf",
+        "fabsf",
+        "floorf",
+        "ceilf",
+        "powf",
+        "memcpy_P",
+        "strcpy_P",
+        "strlen_P",
+        "strcmp_P",
+        "sprintf_P",
+        "snprintf_P",
+        "strncpy_P",
+        "memcmp_P",
+    };
+
+    private AbstractValue? CallLibrary(string name, AbstractValue[] arguments, Call call, MachineState state)
+    {
+        switch (Unprefixed(name))
+        {
+            case "memcpy" or "memmove" or "memcpy_P" when arguments.Length == 3:
+                CopyBytes(arguments[0], arguments[1], arguments[2], state);
+                return arguments[0];
+            case "memset" when arguments.Length == 3:
+                SetBytes(arguments[0], arguments[1], arguments[2], call, state);
+                return arguments[0];
+            case "strlen" or "strlen_P" when arguments.Length == 1:
+                return LengthOf(arguments[0], state) is { } length
+                    ? IntegerValue.Constant(BitsOf(call.Type), (ulong)length)
+                    : UnknownOf(call.Type);
+            case "memcmp" or "memcmp_P" when arguments.Length == 3:
+                return CompareBytes(arguments, call, state);
+            case "fabs" or "fabsf" or "fabsl" when arguments is [FloatingValue value]:
+                return Apply(value, n => Math.Abs(n));
+            case "ceil" or "ceilf" when arguments is [FloatingValue value]:
+                return Apply(value, n => Math.Ceiling(n));
+            case "floor" or "floorf" when arguments is [FloatingValue value]:
+                return Apply(value, n => Math.Floor(n));
+            case "round" or "roundf" when arguments is [FloatingValue value]:
+                return Apply(value, n => Math.Round(n, MidpointRounding.AwayFromZero));
+            case "abs" or "labs" when arguments is [IntegerValue { IsConstant: true } value]:
+                return IntegerValue.Constant(
+                    BitsOf(call.Type),
+                    (ulong)Math.Abs(IntegerArithmetic.SignExtend(value.Minimum, value.Bits))
+                );
+            case var harmless when s_harmless.Contains(harmless):
+                foreach (var argument in arguments)
+                {
+                    Expose(argument, state);
+                }
+
+                return UnknownOf(call.Type);
+            case "abort" or "exit" or "_exit" or "_Exit":
+                state.IsUnreachable = true;
+                return AnyValue.Instance;
+            default:
+                return null;
+        }
+    }
+
+    private static FloatingValue Apply(FloatingValue value, Func<double, double> function) =>
+        value.Number is { } number ? new FloatingValue(function(number)) : value;
+
+    private static string Unprefixed(string name) =>
+        name.StartsWith("__builtin_", StringComparison.Ordinal) ? name["__builtin_".Length..] : name;
+
+    private static (Region Region, long Offset)? PlaceOf(AbstractValue pointer) =>
+        pointer is PointerValue { Address: null, Targets: [var target] } && target.Offset.IsConstant
+            ? (target.Region, (int)target.Offset.Minimum)
+            : null;
+
+    private void CopyBytes(AbstractValue to, AbstractValue from, AbstractValue count, MachineState state)
+    {
+        if (
+            PlaceOf(to) is not { } target
+            || count is not IntegerValue { IsConstant: true, Minimum: <= MaximumCopiedBytes } size
+        )
+        {
+            _effects++;
+            Expose(to, state);
+            return;
+        }
+
+        var contents = (AggregateValue)LoadAggregate(from, (long)size.Minimum, state);
+        NoteStore(target.Region, state);
+        StoreAggregate(target.Region, target.Offset, contents.Cells, contents.SizeBytes, state);
+    }
+
+    private void SetBytes(AbstractValue to, AbstractValue value, AbstractValue count, Call call, MachineState state)
+    {
+        if (count is not IntegerValue { IsConstant: true, Minimum: <= MaximumCopiedBytes } size)
+        {
+            _effects++;
+            Expose(to, state);
+            return;
+        }
+
+        var filler = value is IntegerValue integer
+            ? IntegerArithmetic.Convert(integer, 8, sourceIsSigned: false)
+            : IntegerValue.Unknown(8);
+        if (to is IntegerValue { IsConstant: true } absolute)
+        {
+            for (ulong i = 0; i < size.Minimum; i++)
+            {
+                StoreBytes(
+                    IntegerValue.Constant(absolute.Bits, absolute.Minimum + i),
+                    1,
+                    filler,
+                    call,
+                    call.Range,
+                    state
+                );
+            }
+        }
+        else if (PlaceOf(to) is { } target)
+        {
+            NoteStore(target.Region, state);
+            if (
+                filler is { IsConstant: true, Minimum: 0 }
+                && target.Offset == 0
+                && target.Region.SizeBytes == (long)size.Minimum
+                && target.Region.Global is null
+            )
+            {
+                MemoryModel.Clear(state, target.Region);
+                return;
+            }
+
+            for (long i = 0; i < (long)size.Minimum; i++)
+            {
+                _memory.Write(state, target.Region, target.Offset + i, 1, filler);
+            }
+        }
+        else
+        {
+            _effects++;
+            Expose(to, state);
+        }
+    }
+
+    private long? LengthOf(AbstractValue text, MachineState state)
+    {
+        if (PlaceOf(text) is not { } place)
+        {
+            return null;
+        }
+
+        for (long i = 0; i < MaximumCopiedBytes; i++)
+        {
+            if (_memory.Read(state, place.Region, place.Offset + i, 1) is not IntegerValue { IsConstant: true } value)
+            {
+                return null;
+            }
+
+            if (value.Minimum == 0)
+            {
+                return i;
+            }
+        }
+
+        return null;
+    }
+
+    private AbstractValue CompareBytes(AbstractValue[] arguments, Call call, MachineState state)
+    {
+        if (
+            PlaceOf(arguments[0]) is not { } a
+            || PlaceOf(arguments[1]) is not { } b
+            || arguments[2] is not IntegerValue { IsConstant: true, Minimum: <= MaximumCopiedBytes } size
+        )
+        {
+            return UnknownOf(call.Type);
+        }
+
+        for (long i = 0; i < (long)size.Minimum; i++)
+        {
+            if (
+                _memory.Read(state, a.Region, a.Offset + i, 1) is not IntegerValue { IsConstant: true } x
+                || _memory.Read(state, b.Region, b.Offset + i, 1) is not IntegerValue { IsConstant: true } y
+            )
+            {
+                return UnknownOf(call.Type);
+            }
+
+            if (x.Minimum != y.Minimum)
+            {
+                // Only the sign is promised by C; a test for zero or for the sign comes out right.
+                return IntegerValue.Constant(BitsOf(call.Type), x.Minimum > y.Minimum ? 1 : ulong.MaxValue);
+            }
+        }
+
+        return IntegerValue.Constant(BitsOf(call.Type), 0);
+    }
+
+    /// <summary>Compiler intrinsics and the names that toolchains give the core's instructions.</summary>
+    private AbstractValue? CallIntrinsic(string name, AbstractValue[] arguments, Call call, MachineState state)
+    {
+        switch (name)
+        {
+            case "__builtin_avr_sleep"
+            or "__sleep"
+            or "__WFI"
+            or "__wfi"
+            or "__builtin_arm_wfi"
+            or "__WFE"
+            or "__wfe"
+            or "__builtin_arm_wfe":
+                state.Become(ExecuteSleep(call, call.Range, state.Copy()));
+                return AnyValue.Instance;
+            case "__builtin_avr_sei" or "__enable_irq" or "__enable_interrupt" or "_enable_interrupts":
+                SetInterrupts(state, isOn: true, call, call.Range);
+                return AnyValue.Instance;
+            case "__builtin_avr_cli" or "__disable_irq" or "__disable_interrupt" or "_disable_interrupts":
+                SetInterrupts(state, isOn: false, call, call.Range);
+                return AnyValue.Instance;
+            case "__builtin_avr_wdr"
+            or "__builtin_avr_nop"
+            or "__no_operation"
+            or "__nop"
+            or "__NOP"
+            or "__DSB"
+            or "__ISB"
+            or "__DMB"
+            or "__builtin_unreachable"
+            or "__builtin_prefetch":
+                return AnyValue.Instance;
+            case "__builtin_avr_delay_cycles" or "__delay_cycles":
+                NoteDelay(call, arguments, name, state);
+                return AnyValue.Instance;
+            case "__builtin_avr_swap" when arguments is [IntegerValue value]:
+                return IntegerArithmetic.Apply(
+                    BinaryOperator.Or,
+                    IntegerArithmetic.Apply(
+                        BinaryOperator.ShiftLeft,
+                        value,
+                        IntegerValue.Constant(value.Bits, 4),
+                        false
+                    ),
+                    IntegerArithmetic.Apply(
+                        BinaryOperator.ShiftRight,
+                        value,
+                        IntegerValue.Constant(value.Bits, 4),
+                        false
+                    ),
+                    isSigned: false
+                );
+            default:
+                return null;
+        }
+    }
+
+    private void NoteDelay(Call call, AbstractValue[] arguments, string name, MachineState state)
+    {
+        double? cycles = arguments is [IntegerValue { IsConstant: true } count, ..] ? count.Minimum : null;
+        var callee = HeaderCallee(name);
+        var kind = string.Equals(callee, name, StringComparison.Ordinal)
+            ? WaitKind.CycleIntrinsic
+            : WaitKind.LibraryDelay;
+        NoteWait(kind, call.Range, callee, cycles);
+        SpendCycles(state, (long)Math.Min(cycles ?? 0, int.MaxValue));
+    }
+}

@@ -1,0 +1,161 @@
+using PowerLint.Devices;
+using PowerLint.Program;
+
+namespace PowerLint.Analysis;
+
+internal sealed partial class ImageInterpreter
+{
+    // Handlers that let themselves be interrupted nest this deep and no deeper.
+    private const int MaximumHandlerNesting = 2;
+
+    // Locals of handlers get depths of their own, so that their addresses do not depend on what was interrupted.
+    private const int HandlerDepth = 1000;
+
+    private readonly Dictionary<Interrupt, Function> _handlers = [];
+    private readonly Dictionary<Function, CallChain> _handlerChains = [];
+    private readonly HashSet<Region> _handlerRegions = [];
+    private readonly HashSet<ulong> _handlerAddresses = [];
+    private readonly List<Function> _activeHandlers = [];
+
+    /// <summary>Interrupts that have a handler in the image, by number.</summary>
+    public IEnumerable<Interrupt> HandledInterrupts => _device.Interrupts.Where(_handlers.ContainsKey);
+
+    private void BindHandlers()
+    {
+        foreach (var function in _image.Handlers)
+        {
+            var handler = function.Handler!;
+            var interrupt = _device.Interrupts.FirstOrDefault(i => Handles(handler, i));
+            if (interrupt is null)
+            {
+                Events.Limit(
+                    "unknown-vector",
+                    $"{handler.SpelledVector} is no interrupt of {_device.Name}; its handler is not run.",
+                    function.Range,
+                    isIncomplete: false
+                );
+            }
+            else
+            {
+                _handlers.TryAdd(interrupt, function);
+                _handlerChains.TryAdd(function, CallChain.Enter(function, handler.SpelledVector));
+            }
+        }
+    }
+
+    private static bool Handles(InterruptHandler handler, Interrupt interrupt) =>
+        string.Equals(handler.SpelledVector, interrupt.Name, StringComparison.Ordinal)
+        || interrupt.OtherNames.Contains(handler.SpelledVector, StringComparer.Ordinal)
+        || string.Equals(handler.LinkName, interrupt.Name, StringComparison.Ordinal)
+        || interrupt.OtherNames.Contains(handler.LinkName, StringComparer.Ordinal)
+        || handler.VectorNumber == interrupt.Number;
+
+    /// <summary>
+    /// Between two statements: lets every handler run that may, as often as it likes. What they write joins into the state.
+    /// Nothing is done where nothing has changed since that a handler looks at.
+    /// </summary>
+    private MachineState? LetHandlersIn(MachineState state)
+    {
+        if (state.IsUnreachable)
+        {
+            return null;
+        }
+
+        if (!state.NeedsInterleaving || _handlers.Count == 0 || _activeHandlers.Count >= MaximumHandlerNesting)
+        {
+            return state;
+        }
+
+        state.NeedsInterleaving = false;
+        if (InterruptsOn(state) == Tristate.No)
+        {
+            return state;
+        }
+
+        var result = state;
+        var rounds = 0;
+        bool hasChanged;
+        do
+        {
+            hasChanged = false;
+            foreach (var interrupt in _device.Interrupts)
+            {
+                if (
+                    !_handlers.TryGetValue(interrupt, out var handler)
+                    || _activeHandlers.Contains(handler)
+                    || Holds(result, interrupt.Enabled) == Tristate.No
+                )
+                {
+                    continue;
+                }
+
+                var after = RunHandler(handler, result.Copy());
+                if (after is null || IsIncluded(after, result))
+                {
+                    continue;
+                }
+
+                rounds++;
+                result = rounds > 3 * _handlers.Count ? Widen(result, after) : Join(result, after)!;
+                hasChanged = true;
+            }
+        } while (hasChanged);
+
+        result.NeedsInterleaving = false;
+        return result;
+    }
+
+    /// <summary>Runs a handler from its entry to its return; null where it does not return.</summary>
+    private MachineState? RunHandler(Function handler, MachineState state)
+    {
+        var (frame, scope, run, effects, isOpen) = (_frame, _scope, _run, _effects, _sawOpenCondition);
+        var reads = _volatileReads.ToArray();
+        var openLock = state.OpenLock;
+        _activeHandlers.Add(handler);
+        state.NeedsInterleaving = false;
+        if (!handler.Handler!.EnablesInterruptsAtEntry)
+        {
+            SetGlobalEnable(state, isOn: false, handler, handler.Range);
+        }
+
+        var depth = HandlerDepth * _activeHandlers.Count;
+        _scope = new JumpScope();
+        var (after, _) = RunBody(new Frame(_handlerChains[handler], depth), [], state);
+        if (after is not null)
+        {
+            // The return from the interrupt puts the global enable back on.
+            _frame = new Frame(_handlerChains[handler], depth);
+            SetGlobalEnable(after, isOn: true, handler, handler.Range);
+            after.NeedsInterleaving = false;
+            after.OpenLock = openLock;
+        }
+
+        _activeHandlers.RemoveAt(_activeHandlers.Count - 1);
+        (_frame, _scope, _run, _effects, _sawOpenCondition) = (frame, scope, run, effects, isOpen);
+        _volatileReads.Clear();
+        _volatileReads.UnionWith(reads);
+        return after;
+    }
+
+    /// <summary>The instructions that switch interrupts on and off globally.</summary>
+    private void SetInterrupts(MachineState state, bool isOn, object node, SourceRange range)
+    {
+        SetGlobalEnable(state, isOn, node, range);
+        state.NeedsInterleaving |= isOn;
+    }
+
+    private void SetGlobalEnable(MachineState state, bool isOn, object node, SourceRange range)
+    {
+        if (_device.Sleep.GlobalInterruptEnable is not { } enable)
+        {
+            return;
+        }
+
+        var address = _map.AddressOf(enable.Register);
+        var before = _registers.Read(state, enable.Register);
+        var known = before.Known | enable.Mask;
+        var after = new KnownBits(known, isOn ? before.Value | enable.Mask : before.Value & ~enable.Mask);
+        var decision = Decide(node, range, address, enable.Register.WidthBits / 8, before, after);
+        _registers.SetBit(state, enable, isOn, _log.Single(decision));
+    }
+}

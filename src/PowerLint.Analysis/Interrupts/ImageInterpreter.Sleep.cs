@@ -1,0 +1,113 @@
+using PowerLint.Devices;
+using PowerLint.Program;
+
+namespace PowerLint.Analysis;
+
+internal sealed partial class ImageInterpreter
+{
+    /// <summary>
+    /// Executes the sleep instruction: notes the state, then gives what the program finds when it goes on: one of the handlers
+    /// that can end the sleep has run. Null where nothing ends it.
+    /// </summary>
+    private MachineState? ExecuteSleep(object node, SourceRange range, MachineState state)
+    {
+        _effects++;
+        var asleep = LetHandlersIn(state);
+        if (asleep is null)
+        {
+            return null;
+        }
+
+        state = asleep;
+        NoteSleep(range, state);
+        NoteLatched(state, null, default, null);
+        var enabled = Holds(state, _device.Sleep.Enable);
+        MachineState? after = enabled == Tristate.Yes ? null : state.Copy();
+        if (enabled != Tristate.No)
+        {
+            after = Join(after, WakeUp(state));
+        }
+
+        if (after is null)
+        {
+            return null;
+        }
+
+        after = after.Copy();
+        after.NeedsInterleaving = true;
+        return LetHandlersIn(after);
+    }
+
+    private MachineState? WakeUp(MachineState state)
+    {
+        var interruptsOn = InterruptsOn(state);
+        var modes = _device
+            .SleepModes.Where(mode => Holds(state, mode.Selected) != Tristate.No)
+            .Select(mode => mode.Name)
+            .ToHashSet(StringComparer.Ordinal);
+        MachineState? after = null;
+        foreach (var interrupt in _device.Interrupts)
+        {
+            if (Holds(state, interrupt.Enabled) == Tristate.No || !CanWake(interrupt, modes, state))
+            {
+                continue;
+            }
+
+            if (interruptsOn != Tristate.Yes && !_device.Sleep.WakingNeedsGlobalEnable)
+            {
+                // The core wakes and goes on without the handler.
+                after = Join(after, state.Copy());
+            }
+
+            if (interruptsOn != Tristate.No && _handlers.TryGetValue(interrupt, out var handler))
+            {
+                after = Join(
+                    after,
+                    _activeHandlers.Count < MaximumHandlerNesting && !_activeHandlers.Contains(handler)
+                        ? RunHandler(handler, state.Copy())
+                        : state.Copy()
+                );
+            }
+        }
+
+        return after;
+    }
+
+    private bool CanWake(Interrupt interrupt, HashSet<string> modes, MachineState state) =>
+        interrupt.Wakes.Any(wake => wake.Modes.Any(modes.Contains) && Holds(state, wake.When) != Tristate.No);
+
+    private void NoteSleep(SourceRange range, MachineState state)
+    {
+        for (var run = _run; run is not null; run = run.Outer)
+        {
+            run.HasSleep = true;
+        }
+
+        var (place, function, chain) = _frame.Chain.UserPlace(range);
+        if (!Events.SleepsByPlace.TryGetValue(place, out var visits))
+        {
+            visits = new SleepVisits(place, function, chain);
+            Events.SleepsByPlace.Add(place, visits);
+            Events.Sleeps.Add(visits);
+        }
+
+        visits.AnyRun ??= _run;
+
+        // Which of the loops around turn out endless is known only at the end: visits are kept apart by the runs that are past
+        // their first pass.
+        LoopRun? later = null;
+        for (var run = _run; run is not null; run = run.Outer)
+        {
+            later = run.Pass > 0 ? run : later;
+        }
+
+        if (later is null)
+        {
+            visits.First = Join(visits.First, state.Copy());
+        }
+        else
+        {
+            visits.Later[later] = Join(visits.Later.GetValueOrDefault(later), state.Copy())!;
+        }
+    }
+}

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using PowerLint.Devices;
+
+namespace PowerLint.Analysis;
+
+/// <summary>The result, with the questions that the events answer.</summary>
+internal sealed class RunResult(EventLog events) : AnalysisResult
+{
+    public override bool Reads(FieldReference field) =>
+        (events.ReadMasks.GetValueOrDefault(field.Register) & field.Mask) != 0;
+
+    public override bool Uses(Peripheral peripheral) => peripheral.Registers.Any(events.Touched.Contains);
+
+    public override Tristate EverHeld(Condition condition) =>
+        events.Latched.TryGetValue(condition, out var latched) ? latched.Held : Tristate.No;
+
+    public override ImmutableArray<Decision> DecisionsEverHeld(Condition condition) =>
+        events.Latched.TryGetValue(condition, out var latched)
+            ? [.. latched.Decisions.OrderBy(decision => decision.Ordinal)]
+            : [];
+}
