@@ -8,7 +8,8 @@ internal static class OwnHeaders
     // Names that no file system has: the parser gets their contents from memory.
     public const string Folder = "/powerlint-headers";
 
-    private static readonly Lazy<string> FreestandingFolder = new(Unpack);
+    private static readonly Lazy<string> FreestandingFolder = new(() => Unpack("freestanding"));
+    private static readonly Lazy<string> PreferredFolder = new(() => Unpack("preferred"));
 
     /// <summary>The prelude's name.</summary>
     public static string Prelude => $"{Folder}/intrinsics.h";
@@ -20,12 +21,15 @@ internal static class OwnHeaders
     /// <summary>A folder with the freestanding headers, written on first use.</summary>
     public static string Freestanding => FreestandingFolder.Value;
 
+    /// <summary>A folder with headers that must come before the toolchain's, whose own suit their compiler only.</summary>
+    public static string Preferred => PreferredFolder.Value;
+
     // Folders must exist for the parser to search them, so these are written out, under a name that follows their contents.
-    private static string Unpack()
+    private static string Unpack(string set)
     {
         var names = typeof(OwnHeaders)
             .Assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith("freestanding/", StringComparison.Ordinal))
+            .Where(name => name.StartsWith($"{set}/", StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)
             .ToArray();
         var files = names.Select(name => (Name: Path.GetFileName(name), Content: Read(name))).ToArray();
@@ -39,7 +43,7 @@ internal static class OwnHeaders
         var cache = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
         foreach (var root in (ReadOnlySpan<string>)[cache, Path.GetTempPath()])
         {
-            if (root.Length > 0 && TryWrite(Path.Combine(root, "powerlint", "headers", version), files) is { } folder)
+            if (root.Length > 0 && TryWrite(Path.Combine(root, "powerlint", "headers", $"{set}-{version}"), files) is { } folder)
             {
                 return folder;
             }

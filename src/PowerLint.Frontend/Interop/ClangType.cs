@@ -25,7 +25,9 @@ internal readonly unsafe struct ClangType(CXType raw)
 
     public int ParameterCount => LibClang.clang_getNumArgTypes(Raw);
 
-    public bool IsVariadic => LibClang.clang_isFunctionTypeVariadic(Raw) != 0;
+    /// <summary>Whether more arguments may follow; a function without a prototype is not variadic.</summary>
+    public bool IsVariadic =>
+        Canonical.Kind == CXTypeKind.FunctionProto && LibClang.clang_isFunctionTypeVariadic(Raw) != 0;
 
     public ClangType ArrayElement => new(LibClang.clang_getArrayElementType(Raw));
 

@@ -60,7 +60,7 @@ internal sealed record ParserInvocation(
         }
 
         arguments.AddRange(flags.Flags);
-        foreach (var folder in SystemFolders(command, target, request))
+        foreach (var folder in SystemFolders(command, target, request, notices))
         {
             arguments.Add("-isystem");
             arguments.Add(folder);
@@ -81,12 +81,24 @@ internal sealed record ParserInvocation(
     private static IEnumerable<string> SystemFolders(
         CompileCommand command,
         TargetSelection target,
-        ReadRequest request
-    ) =>
-        request
-            .HeaderFolders.Select(folder => Path.GetFullPath(Path.Combine(request.WorkingDirectory, folder)))
-            .Concat(ToolchainHeaders.Find(target, command.Compiler, request.WorkingDirectory, request.AsksCompilers))
-            .Append(OwnHeaders.Freestanding);
+        ReadRequest request,
+        NoticeList notices
+    )
+    {
+        var given = request.HeaderFolders.Select(folder =>
+            Path.GetFullPath(Path.Combine(request.WorkingDirectory, folder))
+        );
+        var found = ToolchainHeaders.Find(target, command.Compiler, request.WorkingDirectory, request.AsksCompilers);
+        if (found.Count == 0)
+        {
+            notices.Add(
+                "toolchain-not-found",
+                $"No {target.Drivers[0]} was found on the search path: only PowerLint's own free-standing headers are used."
+            );
+        }
+
+        return given.Append(OwnHeaders.Preferred).Concat(found).Append(OwnHeaders.Freestanding);
+    }
 
     private static string? PartOf(string? device, TargetSelection target) =>
         device is not null && target == TargetSelection.FromPart(device) ? device.ToLowerInvariant() : null;

@@ -64,6 +64,14 @@ internal sealed partial class ExpressionLowering
         var arguments = new Expression[count];
         for (var i = 0; i < count; i++)
         {
+            var isList = i == 0 && name is "__builtin_va_start" or "__builtin_va_end" or "__builtin_va_copy";
+            if (isList)
+            {
+                // The list is changed, whatever type it has.
+                arguments[i] = AddressOrValue(cursor.Argument(i));
+                continue;
+            }
+
             var argument = Value(cursor.Argument(i));
             arguments[i] =
                 type is { } signature && i < signature.ParameterCount

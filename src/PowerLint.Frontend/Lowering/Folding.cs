@@ -53,6 +53,11 @@ internal static class Folding
             {
                 return new IntegerConstant(type, range, Truncate(unchecked(address.Value + (ulong)bytes), type.Bits));
             }
+
+            if (scaleBytes != 1 && index.Type is IntegerType indexType)
+            {
+                return Offset(pointer, bytes, indexType, range);
+            }
         }
 
         return new PointerOffset(pointer.Type, range, pointer, index, scaleBytes);

@@ -7,7 +7,7 @@ internal sealed class FunctionLowering
 {
     private readonly UnitLowering _unit;
     private readonly Dictionary<ClangCursor, LocalVariable> _locals = [];
-    private readonly Dictionary<ClangCursor, string> _labels = [];
+    private readonly Dictionary<nint, string> _labels = [];
     private readonly HashSet<string> _labelNames = new(StringComparer.Ordinal);
 
     public FunctionLowering(UnitLowering unit)
@@ -80,7 +80,9 @@ internal sealed class FunctionLowering
     /// <summary>The name of a label: as written, numbered where a local label (<c>__label__</c>) repeats one.</summary>
     public string LabelName(ClangCursor label)
     {
-        if (!_labels.TryGetValue(label, out var name))
+        // The statement itself is the key: cursors for it differ in what they were reached through.
+        var statement = label.Raw.data1;
+        if (!_labels.TryGetValue(statement, out var name))
         {
             var written = label.Spelling;
             name = written;
@@ -89,7 +91,7 @@ internal sealed class FunctionLowering
                 name = $"{written}.{i}";
             }
 
-            _labels.Add(label, name);
+            _labels.Add(statement, name);
         }
 
         return name;

@@ -132,7 +132,7 @@ internal sealed class TypeLowering(TargetLayout target)
                 .Fields()
                 .Select(field => new RecordField(
                     field,
-                    field.Spelling,
+                    NameOf(field),
                     field.Type,
                     field.FieldOffsetBits,
                     field.IsBitField ? field.BitFieldWidth : null
@@ -143,6 +143,13 @@ internal sealed class TypeLowering(TargetLayout target)
         }
 
         return layout;
+    }
+
+    // libclang describes an unnamed member by its type and place, in brackets.
+    private static string NameOf(ClangCursor field)
+    {
+        var name = field.Spelling;
+        return name.Contains('(', StringComparison.Ordinal) ? "" : name;
     }
 
     /// <summary>

@@ -11,6 +11,9 @@ internal static class ExpressionPrinter
             : $"{{ {string.Join(", ", initializer.Entries.Select(Print))} }}";
 
     public static string Print(Expression expression) =>
+        expression is Assignment assignment ? Assignment(assignment) : Operand(expression);
+
+    private static string Operand(Expression expression) =>
         expression switch
         {
             IntegerConstant constant => Constant(constant),
@@ -22,22 +25,22 @@ internal static class ExpressionPrinter
             AddressOfLabel address => $"&&{address.Label}",
             PointerOffset offset => Offset(offset),
             PointerDifference difference =>
-                $"pointer-difference:{difference.Type}({Print(difference.Left)}, {Print(difference.Right)}, {Number(difference.ScaleBytes)})",
+                $"pointer-difference:{difference.Type}({Operand(difference.Left)}, {Operand(difference.Right)}, {Number(difference.ScaleBytes)})",
             InitializedTemporary temporary =>
                 $"temporary {temporary.Variable.Name} : {temporary.Variable.Type} = {Print(temporary.Initializer)}",
-            Load load => $"{load.Type}{Volatile(load.IsVolatile)}[{Print(load.Address)}]{Field(load.BitField)}",
-            Assignment assignment => Assignment(assignment),
+            Load load => $"{load.Type}{Volatile(load.IsVolatile)}[{Operand(load.Address)}]{Field(load.BitField)}",
+            Assignment assignment => $"({Assignment(assignment)})",
             Call call => $"call:{call.Type} {Callee(call.Callee)}({string.Join(", ", call.Arguments.Select(Print))})",
             StatementExpression statement => Statements(statement),
-            UnaryOperation unary => $"{Sign(unary.Operator)}:{unary.Type}({Print(unary.Operand)})",
+            UnaryOperation unary => $"{Sign(unary.Operator)}:{unary.Type}({Operand(unary.Operand)})",
             BinaryOperation binary => Binary(binary),
-            Conversion conversion => $"{conversion.Type}({Print(conversion.Operand)})",
+            Conversion conversion => $"{conversion.Type}({Operand(conversion.Operand)})",
             LogicalOperation logical =>
-                $"({Print(logical.Left)} {(logical.IsAnd ? "&&" : "||")} {Print(logical.Right)})",
+                $"({Operand(logical.Left)} {(logical.IsAnd ? "&&" : "||")} {Operand(logical.Right)})",
             Conditional { WhenTrue: { } whenTrue } conditional =>
-                $"({Print(conditional.Condition)} ? {Print(whenTrue)} : {Print(conditional.WhenFalse)})",
-            Conditional conditional => $"({Print(conditional.Condition)} ?: {Print(conditional.WhenFalse)})",
-            Sequence sequence => $"({Print(sequence.First)}, {Print(sequence.Second)})",
+                $"({Operand(conditional.Condition)} ? {Operand(whenTrue)} : {Operand(conditional.WhenFalse)})",
+            Conditional conditional => $"({Operand(conditional.Condition)} ?: {Operand(conditional.WhenFalse)})",
+            Sequence sequence => $"({Operand(sequence.First)}, {Operand(sequence.Second)})",
             _ => throw new ArgumentException($"{expression.GetType().Name} has no text form.", nameof(expression)),
         };
 
@@ -59,27 +62,27 @@ internal static class ExpressionPrinter
 
     private static string Offset(PointerOffset offset) =>
         offset is { ScaleBytes: 1, Index: IntegerConstant constant }
-            ? $"({Print(offset.Pointer)} + {Constant(constant).Split(':')[0]})"
-            : $"({Print(offset.Pointer)} + {Print(offset.Index)} * {Number(offset.ScaleBytes)})";
+            ? $"({Operand(offset.Pointer)} + {Constant(constant).Split(':')[0]})"
+            : $"({Operand(offset.Pointer)} + {Operand(offset.Index)} * {Number(offset.ScaleBytes)})";
 
     private static string Assignment(Assignment assignment)
     {
         var target =
-            $"{assignment.Type}{Volatile(assignment.IsVolatile)}[{Print(assignment.Address)}]{Field(assignment.BitField)}";
+            $"{assignment.Type}{Volatile(assignment.IsVolatile)}[{Operand(assignment.Address)}]{Field(assignment.BitField)}";
         if (assignment.Operator is not { } @operator)
         {
-            return $"{target} = {Print(assignment.Value)}";
+            return $"{target} = {Operand(assignment.Value)}";
         }
 
         var scale = assignment.PointerScaleBytes == 0 ? "" : $" * {Number(assignment.PointerScaleBytes)}";
-        var text = $"{target} {Sign(@operator)}= {Print(assignment.Value)}{scale} in {assignment.ComputationType}";
+        var text = $"{target} {Sign(@operator)}= {Operand(assignment.Value)}{scale} in {assignment.ComputationType}";
         return assignment.YieldsOldValue ? $"{text} (old)" : text;
     }
 
     private static string Binary(BinaryOperation binary) =>
         binary.Left.Type == binary.Type || IsComparison(binary.Operator)
-            ? $"({Print(binary.Left)} {Sign(binary.Operator)} {Print(binary.Right)})"
-            : $"({Print(binary.Left)} {Sign(binary.Operator)} {Print(binary.Right)}):{binary.Type}";
+            ? $"({Operand(binary.Left)} {Sign(binary.Operator)} {Operand(binary.Right)})"
+            : $"({Operand(binary.Left)} {Sign(binary.Operator)} {Operand(binary.Right)}):{binary.Type}";
 
     private static string Statements(StatementExpression statement)
     {
@@ -89,10 +92,10 @@ internal static class ExpressionPrinter
     }
 
     private static string Callee(Expression callee) =>
-        callee is AddressOfFunction direct ? direct.Function.Name : $"*{Print(callee)}";
+        callee is AddressOfFunction direct ? direct.Function.Name : $"*{Operand(callee)}";
 
     private static string Operands(IReadOnlyList<Expression> operands) =>
-        string.Concat(operands.Select(operand => $"; {Print(operand)}"));
+        string.Concat(operands.Select(operand => $"; {Operand(operand)}"));
 
     private static string Print(InitializerEntry entry) =>
         entry switch
