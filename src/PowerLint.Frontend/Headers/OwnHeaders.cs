@@ -43,7 +43,10 @@ internal static class OwnHeaders
         var cache = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
         foreach (var root in (ReadOnlySpan<string>)[cache, Path.GetTempPath()])
         {
-            if (root.Length > 0 && TryWrite(Path.Combine(root, "powerlint", "headers", $"{set}-{version}"), files) is { } folder)
+            if (
+                root.Length > 0
+                && TryWrite(Path.Combine(root, "powerlint", "headers", $"{set}-{version}"), files) is { } folder
+            )
             {
                 return folder;
             }
