@@ -40,13 +40,9 @@ internal static class OwnHeaders
         }
 
         var version = Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
-        var cache = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
-        foreach (var root in (ReadOnlySpan<string>)[cache, Path.GetTempPath()])
+        foreach (var root in (ReadOnlySpan<string?>)[CacheFolder.Path, Path.Combine(Path.GetTempPath(), "powerlint")])
         {
-            if (
-                root.Length > 0
-                && TryWrite(Path.Combine(root, "powerlint", "headers", $"{set}-{version}"), files) is { } folder
-            )
+            if (root is not null && TryWrite(Path.Combine(root, "headers", $"{set}-{version}"), files) is { } folder)
             {
                 return folder;
             }

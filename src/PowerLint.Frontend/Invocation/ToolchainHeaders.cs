@@ -175,8 +175,7 @@ internal static class ToolchainHeaders
     // A compiler that is replaced has another time or size.
     private static string? CacheFile(string driver)
     {
-        var root = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
-        if (root.Length == 0)
+        if (CacheFolder.Path is not { } root)
         {
             return null;
         }
@@ -187,7 +186,7 @@ internal static class ToolchainHeaders
             $"{driver}\n{file.FullName}\n{file.LastWriteTimeUtc.Ticks}\n{(file.Exists ? file.Length : 0)}"
         );
         var name = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(key)))[..24];
-        return Path.Combine(root, "powerlint", "toolchains", $"{name}.txt");
+        return Path.Combine(root, "toolchains", $"{name}.txt");
     }
 
     private static string[]? FromCache(string? cache)
