@@ -1,0 +1,227 @@
+using System.Collections.Immutable;
+
+namespace PowerLint.Devices;
+
+/// <summary>Builds a model from a member's resolved sections, checking as it goes.</summary>
+internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
+{
+    private static readonly string[] Sections =
+    [
+        "documents",
+        "sources",
+        "reset-clock",
+        "packages",
+        "registers",
+        "aliases",
+        "follows",
+        "protections",
+        "gates",
+        "ports",
+        "pins",
+        "functions",
+        "clock-outputs",
+        "oscillators",
+        "sleep",
+        "modes",
+        "mode-sets",
+        "peripherals",
+        "interrupts",
+        "currents",
+        "adders",
+        "pin-electrics",
+    ];
+
+    /// <summary>Sections whose facts one entry of 'sources' vouches for; the figures name their sources row by row.</summary>
+    private static readonly string[] SourcedSections =
+    [
+        "packages",
+        "registers",
+        "aliases",
+        "follows",
+        "protections",
+        "gates",
+        "ports",
+        "functions",
+        "clock-outputs",
+        "oscillators",
+        "sleep",
+        "modes",
+        "peripherals",
+        "interrupts",
+    ];
+
+    private readonly ModelReading _reading = new(errors);
+
+    public DeviceModel Build(string family, string core, FamilyMember member, MapNode document, OptionOverrides options)
+    {
+        CheckSections(document);
+        ReadDocuments(document);
+        var sources = ReadSources(document);
+        ReadRegisters(document, options);
+        foreach (var unused in options.Unused)
+        {
+            errors.Add(
+                member.At.File,
+                0,
+                $"the configuration sets '{unused}', which {member.Name} does not have{NearestNames.Hint(unused, _reading.Registers.Values.Where(r => r.Kind == RegisterKind.Option).Select(r => r.Name))}"
+            );
+        }
+
+        var sleep = new SleepReader(document, _reading);
+        var modes = sleep.ReadModes();
+        var pins = new PinReader(document, _reading);
+        var clocks = new ClockReader(document, _reading);
+        var figures = new FigureReader(document, _reading);
+        var packages = Packages(document, member);
+        var peripherals = sleep.ReadPeripherals();
+        var peripheralNames = peripherals.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
+        var allPins = pins.Read(packages);
+        foreach (var named in pins.PeripheralsNamed)
+        {
+            sleep.CheckPeripheral(named, peripheralNames);
+        }
+
+        var outputs = clocks.ReadOutputs(pins);
+        var oscillators = clocks.ReadOscillators(peripheralNames, sleep);
+        var consumers = peripheralNames
+            .Concat(outputs.Select(o => o.Name))
+            .Concat(oscillators.Select(o => o.Name))
+            .ToHashSet(StringComparer.Ordinal);
+        return new DeviceModel
+        {
+            Name = member.Name,
+            Family = family,
+            Core = core,
+            Packages = packages,
+            Registers =
+            [
+                .. _reading
+                    .Registers.Values.OrderBy(r => r.Kind == RegisterKind.Option)
+                    .ThenBy(r => r.Address)
+                    .ThenBy(r => r.Name, StringComparer.Ordinal),
+            ],
+            Aliases = clocks.ReadAliases(),
+            FollowingFields = clocks.ReadFollowing(),
+            Protections = clocks.ReadProtections(),
+            Gates = clocks.ReadGates(peripherals, sleep),
+            Pins = allPins,
+            ClockOutputs = outputs,
+            Oscillators = oscillators,
+            SleepModes = modes,
+            Sleep = sleep.ReadControl(),
+            Peripherals = peripherals,
+            Interrupts = sleep.ReadInterrupts(peripheralNames),
+            SupplyCurrents = figures.ReadCurrents(consumers),
+            Adders = figures.ReadAdders(consumers),
+            PinElectrics = figures.ReadElectrics(),
+            ResetClockHertz = figures.ReadResetClock(),
+            Sources = sources,
+        };
+    }
+
+    private void CheckSections(MapNode document)
+    {
+        foreach (var (key, _) in document.Entries)
+        {
+            if (!Sections.Contains(key.Text, StringComparer.Ordinal))
+            {
+                errors.Add(key, $"unknown section '{key.Text}'{NearestNames.Hint(key.Text, Sections)}");
+            }
+        }
+
+        foreach (
+            var section in (ReadOnlySpan<string>)
+                ["packages", "registers", "ports", "modes", "peripherals", "interrupts"]
+        )
+        {
+            if (!document.Contains(section))
+            {
+                errors.Add(document, $"the model lacks the section '{section}'");
+            }
+        }
+    }
+
+    private void ReadDocuments(MapNode document)
+    {
+        foreach (var (name, value) in _reading.Section(document, "documents"))
+        {
+            if (value is ScalarNode title)
+            {
+                _reading.Documents[name.Text] = title.Text;
+            }
+            else
+            {
+                errors.Add(value, $"document {name.Text} needs its number, revision and title as one text");
+            }
+        }
+    }
+
+    private ImmutableArray<Citation> ReadSources(MapNode document)
+    {
+        var named = new HashSet<string>(StringComparer.Ordinal);
+        var sources = new List<Citation>();
+        foreach (var (name, value) in _reading.Section(document, "sources"))
+        {
+            named.Add(name.Text);
+            if (!SourcedSections.Contains(name.Text, StringComparer.Ordinal))
+            {
+                errors.Add(
+                    name,
+                    $"'sources' names the unknown section '{name.Text}'{NearestNames.Hint(name.Text, SourcedSections)}"
+                );
+            }
+
+            sources.AddRange(
+                MapReader
+                    .ScalarsOf(value, $"the source of {name.Text}", errors)
+                    .Select(source => _reading.ReadSource(source))
+            );
+        }
+
+        foreach (var (key, value) in document.Entries)
+        {
+            if (SourcedSections.Contains(key.Text, StringComparer.Ordinal) && !named.Contains(key.Text))
+            {
+                errors.Add(value, $"'sources' does not say where the section '{key.Text}' comes from");
+            }
+        }
+
+        return [.. sources.Distinct()];
+    }
+
+    private void ReadRegisters(MapNode document, OptionOverrides options)
+    {
+        var bytes = new Dictionary<ulong, Register>();
+        foreach (var (name, value) in _reading.Section(document, "registers"))
+        {
+            var register = RegisterReader.Read(name, value, options, _reading);
+            _reading.Registers[register.Name] = register;
+            for (var i = 0; register.Kind != RegisterKind.Option && i < register.WidthBits / 8; i++)
+            {
+                var address = register.Address + (ulong)i;
+                if (!bytes.TryAdd(address, register))
+                {
+                    errors.Add(value, $"registers {bytes[address].Name} and {register.Name} overlap at 0x{address:X2}");
+                    break;
+                }
+            }
+        }
+    }
+
+    private ImmutableArray<string> Packages(MapNode document, FamilyMember member)
+    {
+        var known = _reading.Section(document, "packages").Select(p => p.Name.Text).ToArray();
+        foreach (var package in member.Packages)
+        {
+            if (!known.Contains(package, StringComparer.Ordinal))
+            {
+                errors.Add(
+                    member.At,
+                    $"member {member.Name} comes in the unknown package '{package}'{NearestNames.Hint(package, known)}"
+                );
+            }
+        }
+
+        return member.Packages.IsEmpty ? [.. known] : member.Packages;
+    }
+}

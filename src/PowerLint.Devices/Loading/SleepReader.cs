@@ -1,0 +1,190 @@
+using System.Collections.Immutable;
+
+namespace PowerLint.Devices;
+
+/// <summary>Reads sleep modes and control, interrupts and peripherals.</summary>
+internal sealed class SleepReader(MapNode document, ModelReading reading)
+{
+    /// <summary>The modes, shallowest first; they are what everything else refers to.</summary>
+    public ImmutableArray<SleepMode> ReadModes()
+    {
+        var modes = new List<(SleepMode Mode, DeviceNode At)>();
+        foreach (var (name, value) in reading.Section(document, "modes"))
+        {
+            var entry = MapReader.Of(value, $"mode {name.Text}", reading.Errors);
+            var mode = new SleepMode
+            {
+                Name = name.Text,
+                Depth = (int)(entry.NeedNumber("depth") ?? 0),
+                Selected = ConditionReader.Read(entry.Need("select"), reading),
+                Resumes = entry.Flag("resumes", otherwise: true),
+                CutsInputBuffers = entry.Flag("cuts-input-buffers", otherwise: false),
+            };
+            entry.Finish();
+            if (modes.Find(m => m.Mode.Depth == mode.Depth) is { Mode: { } same } && mode.Depth != 0)
+            {
+                reading.Errors.Add(value, $"modes {same.Name} and {mode.Name} have the same depth {mode.Depth}");
+            }
+
+            modes.Add((mode, value));
+        }
+
+        ImmutableArray<SleepMode> ordered = [.. modes.Select(m => m.Mode).OrderBy(m => m.Depth)];
+        reading.Modes = [.. ordered.Select(m => m.Name)];
+        foreach (var (name, value) in reading.Section(document, "mode-sets"))
+        {
+            reading.ModeSets[name.Text] = reading.ReadModes(value);
+        }
+
+        return ordered;
+    }
+
+    public SleepControl ReadControl()
+    {
+        if (document["sleep"] is not { } node)
+        {
+            reading.Errors.Add(document, "'sleep' is missing: say what enables the sleep instruction");
+            return new SleepControl(Condition.Always, null, null, WakingNeedsGlobalEnable: false, []);
+        }
+
+        var entry = MapReader.Of(node, "'sleep'", reading.Errors);
+        var enableField = entry.Take("enable-bit") is ScalarNode bit ? FieldReferences.Read(bit, reading) : null;
+        var control = new SleepControl(
+            enableField is null
+                ? Condition.Always
+                : new Condition([
+                    [new FieldCondition(enableField, [1])],
+                ]),
+            enableField,
+            entry.Take("global-interrupt-enable") is ScalarNode global ? FieldReferences.Read(global, reading) : null,
+            entry.Flag("waking-needs-global-enable", otherwise: true),
+            [.. References(entry, "debug-in-sleep")]
+        );
+        entry.Finish();
+        return control;
+    }
+
+    public ImmutableArray<Interrupt> ReadInterrupts(ICollection<string> peripherals)
+    {
+        var numbers = new Dictionary<int, string>();
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        var interrupts = new List<Interrupt>();
+        foreach (var (name, value) in reading.Section(document, "interrupts"))
+        {
+            var entry = MapReader.Of(value, $"interrupt {name.Text}", reading.Errors);
+            var peripheral = entry.Take("peripheral");
+            CheckPeripheral(peripheral, peripherals);
+            var interrupt = new Interrupt
+            {
+                Name = name.Text,
+                OtherNames = entry.Texts("other-names"),
+                Number = (int)(entry.NeedNumber("number") ?? 0),
+                Peripheral = (peripheral as ScalarNode)?.Text,
+                Enabled = ConditionReader.Read(entry.Need("enabled"), reading),
+                Flags = [.. References(entry, "flags")],
+                HandlerClearsFlag = entry.Flag("handler-clears-flag", otherwise: true),
+                Wakes = reading.ReadModesWhen(entry.Take("wakes")),
+                IsPeriodic = entry.Flag("periodic", otherwise: false),
+            };
+            entry.Finish();
+            if (!numbers.TryAdd(interrupt.Number, interrupt.Name))
+            {
+                reading.Errors.Add(
+                    value,
+                    $"interrupts {numbers[interrupt.Number]} and {interrupt.Name} have the same number {interrupt.Number}"
+                );
+            }
+
+            foreach (var spelling in interrupt.OtherNames.Prepend(interrupt.Name))
+            {
+                if (!names.Add(spelling))
+                {
+                    reading.Errors.Add(value, $"two interrupts are called {spelling}");
+                }
+            }
+
+            interrupts.Add(interrupt);
+        }
+
+        return [.. interrupts.OrderBy(i => i.Number)];
+    }
+
+    public ImmutableArray<Peripheral> ReadPeripherals()
+    {
+        var peripherals = ImmutableArray.CreateBuilder<Peripheral>();
+        foreach (var (name, value) in reading.Section(document, "peripherals"))
+        {
+            var entry = MapReader.Of(value, $"peripheral {name.Text}", reading.Errors);
+            peripherals.Add(
+                new Peripheral
+                {
+                    Name = name.Text,
+                    On = ConditionReader.Read(entry.Need("on"), reading),
+                    Gate = entry.Text("gate"),
+                    DrawsIn = reading.ReadModesWhen(entry.Need("draws-in")),
+                    WorksIn = reading.ReadModesWhen(entry.Need("works-in")),
+                    OutputInUse = ConditionReader.Read(entry.Take("output-in-use"), reading),
+                    Registers = [.. RegistersOf(entry)],
+                    SwitchOff = ConditionReader.ReadWrites(entry.Take("switch-off"), reading),
+                }
+            );
+            entry.Finish();
+        }
+
+        return peripherals.ToImmutable();
+    }
+
+    /// <summary>Register names; <c>NAME.*</c> and <c>NAME*</c> stand for all that begin so.</summary>
+    public IEnumerable<Register> RegistersOf(MapReader entry)
+    {
+        foreach (var scalar in entry.Scalars("registers"))
+        {
+            if (!scalar.Text.EndsWith('*'))
+            {
+                if (FieldReferences.FindRegister(scalar, scalar.Text, reading) is { } register)
+                {
+                    yield return register;
+                }
+
+                continue;
+            }
+
+            var any = false;
+            foreach (var register in reading.Registers.Values)
+            {
+                if (register.Name.StartsWith(scalar.Text[..^1], StringComparison.Ordinal))
+                {
+                    any = true;
+                    yield return register;
+                }
+            }
+
+            if (!any)
+            {
+                reading.Errors.Add(scalar, $"no register's name begins with '{scalar.Text[..^1]}'");
+            }
+        }
+    }
+
+    public void CheckPeripheral(DeviceNode? node, ICollection<string> peripherals)
+    {
+        if (node is ScalarNode scalar && !peripherals.Contains(scalar.Text))
+        {
+            reading.Errors.Add(
+                scalar,
+                $"unknown peripheral '{scalar.Text}'{NearestNames.Hint(scalar.Text, peripherals)}"
+            );
+        }
+    }
+
+    private IEnumerable<FieldReference> References(MapReader entry, string key)
+    {
+        foreach (var scalar in entry.Scalars(key))
+        {
+            if (FieldReferences.Read(scalar, reading) is { } field)
+            {
+                yield return field;
+            }
+        }
+    }
+}
