@@ -1,6 +1,3 @@
-namespace PowerLint.CommandLine;
+using PowerLint.CommandLine;
 
-internal static class EntryPoint
-{
-    private static int Main() => 0;
-}
+return CommandTree.Run(args, new SystemConsole());

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using PowerLint.Analysis;
 using PowerLint.Devices;
@@ -18,11 +19,23 @@ public static class StateJsonWriter
     };
 
     /// <summary>Writes one JSON document.</summary>
-    public static void Write(AnalysisResult result, ReportPaths paths, Stream output)
+    public static void Write(AnalysisResult result, ReportPaths paths, TextWriter output)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(paths);
-        using var writer = new Utf8JsonWriter(output, Options);
+        ArgumentNullException.ThrowIfNull(output);
+        using var bytes = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(bytes, Options))
+        {
+            WriteDocument(writer, result, paths);
+        }
+
+        output.Write(Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length));
+        output.Write('\n');
+    }
+
+    private static void WriteDocument(Utf8JsonWriter writer, AnalysisResult result, ReportPaths paths)
+    {
         writer.WriteStartObject();
         writer.WriteString("device", result.Device.Name);
         writer.WriteStartArray("points");

@@ -15,7 +15,7 @@ public sealed class FindingTextWriter(CheckReport report, IAnsiConsole console)
     {
         foreach (var notice in report.Notices)
         {
-            WriteNotice(notice);
+            NoticeTextWriter.Write(notice, report.Paths, console);
         }
 
         if (!report.Notices.IsEmpty && !report.Findings.IsEmpty)
@@ -30,17 +30,6 @@ public sealed class FindingTextWriter(CheckReport report, IAnsiConsole console)
         }
 
         console.PrintLine(Summary());
-    }
-
-    private void WriteNotice(Notice notice)
-    {
-        if (notice.Range is { Line: > 0 } range)
-        {
-            console.Print(Place(range) + ": ", Styles.Place);
-        }
-
-        console.Print(Name(notice.Level), Styles.Of(notice.Level));
-        console.PrintLine($" {notice.Id}: {notice.Message}");
     }
 
     private void WriteFinding(Finding finding)

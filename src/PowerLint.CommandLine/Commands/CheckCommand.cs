@@ -1,0 +1,95 @@
+using System.CommandLine;
+using PowerLint.Reports;
+using PowerLint.Rules;
+
+namespace PowerLint.CommandLine;
+
+/// <summary><c>powerlint check</c>: finds what wastes current.</summary>
+internal static class CheckCommand
+{
+    private static readonly string[] FailLevels = ["warning", "note", "error", "none"];
+
+    internal static Command Build(CommandSession session)
+    {
+        var firmware = new FirmwareOptions();
+        var report = new ReportOptions("text", "sarif", "json");
+        var failOn = new Option<string>("--fail-on")
+        {
+            Description = "The lowest level of findings that makes the exit status 1",
+            DefaultValueFactory = _ => FailLevels[0],
+        };
+        failOn.AcceptOnlyFromAmong(FailLevels);
+
+        var command = new Command("check", "Check firmware for what keeps its supply current up");
+        firmware.AddTo(command);
+        report.AddTo(command);
+        command.Options.Add(failOn);
+        command.SetAction(parsed =>
+            Run(
+                session,
+                firmware.Read(parsed, session),
+                report.Format(parsed),
+                report.Output(parsed),
+                parsed.GetRequiredValue(failOn)
+            )
+        );
+        return command;
+    }
+
+    private static int Run(
+        CommandSession session,
+        FirmwareRequest request,
+        string format,
+        string? output,
+        string failOn
+    )
+    {
+        var run = FirmwareRun.Start(request, session);
+        var report = run.Check(session.Cancellation);
+        session.WriteReport(
+            output,
+            (writer, isTerminal) =>
+            {
+                switch (format)
+                {
+                    case "sarif":
+                        SarifReport.Write(report, writer);
+                        break;
+                    case "json":
+                        FindingJsonWriter.Write(report, writer);
+                        break;
+                    default:
+                        new FindingTextWriter(report, TextConsole.Over(writer, isTerminal)).Write();
+                        break;
+                }
+            }
+        );
+
+        // A report that goes elsewhere still says on the terminal why it may be incomplete.
+        if (output is not null || !string.Equals(format, "text", StringComparison.Ordinal))
+        {
+            run.PrintNotices(session.Console.Error);
+        }
+
+        return Status(report, failOn);
+    }
+
+    private static int Status(CheckReport report, string failOn)
+    {
+        if (report.IsIncomplete)
+        {
+            return ExitStatus.Incomplete;
+        }
+
+        Level? lowest = failOn switch
+        {
+            "note" => Level.Note,
+            "warning" => Level.Warning,
+            "error" => Level.Error,
+            _ => null,
+        };
+        return lowest is { } level && report.Findings.Any(finding => finding.Level >= level)
+            ? ExitStatus.Findings
+            : ExitStatus.Clean;
+    }
+}

@@ -1,0 +1,51 @@
+using System.CommandLine;
+
+namespace PowerLint.CommandLine;
+
+/// <summary>The options that say which firmware on which device.</summary>
+internal sealed class FirmwareOptions
+{
+    private readonly Option<string> _device = new("--device", "-d")
+    {
+        Description = "The part, as its compiler names it (default: from powerlint.yaml, else from the compiler flags)",
+        HelpName = "NAME",
+    };
+
+    private readonly Option<string> _configuration = new("--config", "-c")
+    {
+        Description = "The configuration (default: powerlint.yaml, found upwards from the sources)",
+        HelpName = "FILE",
+    };
+
+    private readonly Option<string> _database = new("-p")
+    {
+        Description = "A compile database, or the folder that holds compile_commands.json",
+        HelpName = "DIR_OR_DATABASE",
+    };
+
+    private readonly Argument<string[]> _files = new("FILES")
+    {
+        Description =
+            "C sources. With -p: only these of the database. Without: all of them form one image, compiled with the flags after --",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+
+    /// <summary>Adds the options to a command.</summary>
+    internal void AddTo(Command command)
+    {
+        command.Options.Add(_device);
+        command.Options.Add(_configuration);
+        command.Options.Add(_database);
+        command.Arguments.Add(_files);
+    }
+
+    /// <summary>What was asked for.</summary>
+    internal FirmwareRequest Read(ParseResult parsed, CommandSession session) =>
+        new(
+            parsed.GetValue(_device),
+            parsed.GetValue(_configuration),
+            parsed.GetValue(_database),
+            [.. parsed.GetValue(_files) ?? []],
+            session.CompilerFlags
+        );
+}

@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+
+namespace PowerLint.CommandLine;
+
+/// <summary>Which firmware on which device, as asked for on the command line.</summary>
+/// <param name="Device">The part, or null to find out.</param>
+/// <param name="Configuration">The configuration file, or null to look for one.</param>
+/// <param name="Database">The compile database or its folder, or null.</param>
+/// <param name="Files">The sources.</param>
+/// <param name="CompilerFlags">Flags for sources that no database knows.</param>
+internal sealed record FirmwareRequest(
+    string? Device,
+    string? Configuration,
+    string? Database,
+    ImmutableArray<string> Files,
+    ImmutableArray<string> CompilerFlags
+);

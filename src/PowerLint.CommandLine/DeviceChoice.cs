@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using PowerLint.Devices;
+using PowerLint.Program;
+
+namespace PowerLint.CommandLine;
+
+/// <summary>Which device: as asked for, as configured, or as the compiler was told.</summary>
+internal static class DeviceChoice
+{
+    private const string HowToName = "name the part with --device, or as device: in powerlint.yaml";
+
+    /// <summary>Opens the models that come with the product.</summary>
+    internal static DeviceCatalog OpenCatalog()
+    {
+        try
+        {
+            return DeviceCatalog.Open();
+        }
+        catch (DeviceModelException exception)
+        {
+            throw new UsageException(exception.Message);
+        }
+    }
+
+    /// <summary>The name that was given, or null where none was.</summary>
+    internal static string? Named(DeviceCatalog catalog, string? asked, Settings settings)
+    {
+        var name = asked ?? settings.Device;
+        if (name is not null && !catalog.Has(name))
+        {
+            var where = asked is null ? $"{settings.Shown}: " : "";
+            throw new UsageException(
+                $"{where}there is no model of a device '{name}'{Suggest(catalog.Nearest(name))} "
+                    + "Run 'powerlint devices' for all of them."
+            );
+        }
+
+        return name;
+    }
+
+    /// <summary>The part that flags and macros name.</summary>
+    internal static string Detect(DeviceCatalog catalog, ImmutableArray<string> flags, Image image)
+    {
+        var macros = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (name, value) in image.Units.SelectMany(unit => unit.Macros))
+        {
+            macros.TryAdd(name, value);
+        }
+
+        return catalog.Detect(flags, macros) switch
+        {
+            DeviceDetection.Match match => match.Name,
+            DeviceDetection.Ambiguous ambiguous => throw new UsageException(
+                $"the compiler flags name several devices: {string.Join(", ", ambiguous.Names)} "
+                    + $"(from {string.Join(", ", ambiguous.Evidence)}); {HowToName}"
+            ),
+            DeviceDetection.Unknown { Asked: { } asked } unknown => throw new UsageException(
+                $"there is no model of the device '{asked}' that the compiler flags name{Suggest(unknown.Nearest)} "
+                    + "Run 'powerlint devices' for all of them."
+            ),
+            _ => throw new UsageException($"the compiler flags do not say which device this is: {HowToName}"),
+        };
+    }
+
+    /// <summary>Loads a model with the configured fuses.</summary>
+    internal static DeviceModel Load(DeviceCatalog catalog, string name, Settings? settings = null)
+    {
+        try
+        {
+            var options = (settings?.Options ?? []).ToImmutableDictionary(
+                option => option.Name,
+                option => option.Value,
+                StringComparer.Ordinal
+            );
+            return catalog.Load(name, options);
+        }
+        catch (DeviceModelException exception)
+        {
+            throw new UsageException(exception.Message);
+        }
+    }
+
+    private static string Suggest(IReadOnlyCollection<string> nearest) =>
+        nearest.Count == 0 ? "." : $"; nearest: {string.Join(", ", nearest)}.";
+}

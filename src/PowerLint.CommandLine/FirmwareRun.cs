@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using PowerLint.Analysis;
+using PowerLint.Currents;
+using PowerLint.Devices;
+using PowerLint.Frontend;
+using PowerLint.Program;
+using PowerLint.Reports;
+using PowerLint.Rules;
+
+namespace PowerLint.CommandLine;
+
+/// <summary>The way from a request to what a report shows: configuration, sources, device, image, analysis, rules, costs.</summary>
+internal sealed class FirmwareRun
+{
+    private readonly Settings _settings;
+    private readonly Image? _image;
+    private readonly List<Notice> _notices;
+    private AnalysisResult? _result;
+
+    private FirmwareRun(Settings settings, ReportPaths paths, DeviceModel? device, Image? image, List<Notice> notices)
+    {
+        _settings = settings;
+        Paths = paths;
+        Device = device;
+        _image = image;
+        _notices = notices;
+    }
+
+    /// <summary>How paths are shown.</summary>
+    internal ReportPaths Paths { get; }
+
+    /// <summary>The device; null where the sources are too broken to tell, or to be run.</summary>
+    internal DeviceModel? Device { get; }
+
+    /// <summary>Whether part of the firmware could not be looked at.</summary>
+    internal bool IsIncomplete => _notices.Any(notice => notice.IsIncomplete);
+
+    /// <summary>Reads configuration, sources and device model.</summary>
+    /// <exception cref="UsageException">Something that was given cannot be used.</exception>
+    internal static FirmwareRun Start(FirmwareRequest request, CommandSession session)
+    {
+        var sources = SourceSelection.From(request, session);
+        var settings = sources.ReadSettings(request, session);
+        var catalog = DeviceChoice.OpenCatalog();
+        var name = DeviceChoice.Named(catalog, request.Device, settings);
+        var read = Read(sources, request, name, session);
+        var notices = ReadNotices.From(read);
+        if (read.Failure is { } failure && (failure.Kind != ReadFailureKind.NothingUsable || read.Errors.Count == 0))
+        {
+            throw new UsageException(failure.Message);
+        }
+
+        var paths = new ReportPaths(session.Console.WorkingDirectory);
+        var image = ImageLinker.Link(read.Units);
+        if (image is null && read.Errors.Count == 0)
+        {
+            throw new UsageException(
+                $"none of the {read.Units.Count} C files defines main(): give all files of one image, the one with main() among them"
+            );
+        }
+
+        if (image is null)
+        {
+            return new FirmwareRun(settings, paths, device: null, image: null, notices);
+        }
+
+        notices.AddRange(ReadNotices.From(image));
+        name ??= DeviceChoice.Detect(catalog, request.CompilerFlags, image);
+        var device = DeviceChoice.Load(catalog, name, settings);
+        SettingsChecks.Check(settings, device, settings.File is { } file ? paths.Show(file) : SettingsFile.Name);
+        return new FirmwareRun(settings, paths, device, image, notices);
+    }
+
+    /// <summary>Runs the image in the abstract; null where the sources are too broken to be run.</summary>
+    internal AnalysisResult? Analyze(CancellationToken cancellation)
+    {
+        if (_result is null && _image is not null && Device is not null)
+        {
+            var options = new AnalysisOptions { CpuHertz = _settings.CpuHertz };
+            _result = ImageAnalyzer.Run(_image, Device, options, cancellation);
+            _notices.AddRange(ReadNotices.From(_result));
+        }
+
+        return _result;
+    }
+
+    /// <summary>Runs the rules too.</summary>
+    internal CheckReport Check(CancellationToken cancellation)
+    {
+        var findings = ImmutableArray<Finding>.Empty;
+        var allowed = ImmutableArray<AllowedFinding>.Empty;
+        if (Analyze(cancellation) is { } result)
+        {
+            var excluded = new PathPatterns(_settings.Folder ?? Paths.Root, _settings.Excluded);
+            var costs = new CostEstimator(result.Device, OperatingPoint(result));
+            var board = new BoardFacts(_settings.Pins, _settings.Package, _settings.SupplyVolts);
+            var comments = _image!.Units.SelectMany(unit => unit.Comments);
+            var run = RuleRunner.Run(result, board, _settings.RuleSettings(), comments);
+            findings = [.. run.Findings.Where(IsIncluded).Select(costs.Estimate)];
+            allowed =
+            [
+                .. run
+                    .Suppressed.Where(suppressed => IsIncluded(suppressed.Finding))
+                    .Select(suppressed => new AllowedFinding(costs.Estimate(suppressed.Finding), suppressed.Reason)),
+            ];
+
+            bool IsIncluded(Finding finding) => !excluded.Match(finding.Range.File.Path);
+        }
+
+        return new CheckReport
+        {
+            Device = Device,
+            Findings = findings,
+            Allowed = allowed,
+            Notices = [.. _notices],
+            Paths = Paths,
+            ToolVersion = ProductVersion.Text,
+        };
+    }
+
+    /// <summary>Prints the notices, for reports that do not carry them.</summary>
+    internal void PrintNotices(TextWriter writer)
+    {
+        var console = TextConsole.Over(writer, isTerminal: false);
+        foreach (var notice in _notices)
+        {
+            NoticeTextWriter.Write(notice, Paths, console);
+        }
+
+        writer.Flush();
+    }
+
+    private OperatingPoint OperatingPoint(AnalysisResult result) =>
+        new(
+            _settings.SupplyVolts,
+            _settings.CpuHertz
+                ?? result.BusyWaits.Select(wait => wait.ClockHertz).FirstOrDefault(hertz => hertz is not null)
+        );
+
+    private static ReadResult Read(
+        SourceSelection sources,
+        FirmwareRequest request,
+        string? device,
+        CommandSession session
+    )
+    {
+        try
+        {
+            return FirmwareReader.Read(
+                new ReadRequest
+                {
+                    Files = sources.Files,
+                    Flags = request.CompilerFlags,
+                    Database = sources.Database,
+                    DeviceName = device,
+                    WorkingDirectory = session.Console.WorkingDirectory,
+                },
+                session.Cancellation
+            );
+        }
+        catch (FrontendUnavailableException exception)
+        {
+            throw new UsageException(exception.Message);
+        }
+    }
+}

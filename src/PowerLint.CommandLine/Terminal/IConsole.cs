@@ -1,0 +1,17 @@
+namespace PowerLint.CommandLine;
+
+/// <summary>What a command sees of the terminal and the process; tests bring their own.</summary>
+internal interface IConsole
+{
+    /// <summary>Standard output.</summary>
+    TextWriter Output { get; }
+
+    /// <summary>Standard error.</summary>
+    TextWriter Error { get; }
+
+    /// <summary>Whether standard output is a terminal that understands colour.</summary>
+    bool IsOutputTerminal { get; }
+
+    /// <summary>The folder that relative paths start from.</summary>
+    string WorkingDirectory { get; }
+}

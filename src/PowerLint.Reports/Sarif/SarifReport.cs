@@ -1,0 +1,71 @@
+using System.Text;
+using Microsoft.CodeAnalysis.Sarif;
+using PowerLint.Rules;
+
+namespace PowerLint.Reports;
+
+/// <summary>
+/// Writes a check as SARIF 2.1.0. The only entry to what needs the SARIF library: a run that writes none does not load it.
+/// </summary>
+public static class SarifReport
+{
+    /// <summary>Writes one SARIF log.</summary>
+    public static void Write(CheckReport report, TextWriter output)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(output);
+        var log = new SarifLog
+        {
+            SchemaUri = new Uri("https://json.schemastore.org/sarif-2.1.0.json"),
+            Version = SarifVersion.Current,
+            Runs = [Run(report)],
+        };
+
+        using var bytes = new MemoryStream();
+        using (var writer = new StreamWriter(bytes, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" })
+        {
+            log.Save(writer);
+        }
+
+        output.Write(Encoding.UTF8.GetString(bytes.ToArray()));
+        output.Write('\n');
+    }
+
+    private static Run Run(CheckReport report)
+    {
+        var places = new SarifPlaces(report.Paths);
+        var results = new SarifResults(report, places);
+        return new Run
+        {
+            Tool = new Tool
+            {
+                Driver = new ToolComponent
+                {
+                    Name = "PowerLint",
+                    Version = report.ToolVersion,
+                    SemanticVersion = report.ToolVersion,
+                    Rules = [.. RuleCatalog.All.Select(SarifRules.Describe)],
+                    Notifications = SarifNotifications.Describe(report.Notices),
+                },
+            },
+            ColumnKind = ColumnKind.Utf16CodeUnits,
+            OriginalUriBaseIds = places.BaseIds(),
+            Invocations =
+            [
+                new Invocation
+                {
+                    ExecutionSuccessful = !report.IsIncomplete,
+                    ToolExecutionNotifications =
+                    [
+                        .. report.Notices.Select(notice => SarifNotifications.Write(notice, places)),
+                    ],
+                },
+            ],
+            Results =
+            [
+                .. report.Findings.Select(finding => results.Write(finding, allowedBecause: null)),
+                .. report.Allowed.Select(allowed => results.Write(allowed.Finding, allowed.Reason)),
+            ],
+        };
+    }
+}

@@ -1,0 +1,102 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using PowerLint.Program;
+using PowerLint.Rules;
+
+namespace PowerLint.Reports;
+
+/// <summary>Writes findings as plain JSON, for scripts to which SARIF is too much.</summary>
+public static class FindingJsonWriter
+{
+    private static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>Writes one JSON document.</summary>
+    public static void Write(CheckReport report, TextWriter output)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(output);
+        using var bytes = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(bytes, Options))
+        {
+            writer.WriteStartObject();
+            writer.WriteString("device", report.Device?.Name);
+            writer.WriteBoolean("incomplete", report.IsIncomplete);
+            writer.WriteStartArray("findings");
+            foreach (var finding in report.Findings)
+            {
+                WriteFinding(writer, report, finding);
+            }
+
+            writer.WriteEndArray();
+            writer.WriteStartArray("notices");
+            foreach (var notice in report.Notices)
+            {
+                WriteNotice(writer, report, notice);
+            }
+
+            writer.WriteEndArray();
+            writer.WriteEndObject();
+        }
+
+        output.Write(Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length));
+        output.Write('\n');
+    }
+
+    private static void WriteFinding(Utf8JsonWriter writer, CheckReport report, Finding finding)
+    {
+        writer.WriteStartObject();
+        writer.WriteString("rule", finding.RuleId);
+        writer.WriteString("level", FindingTextWriter.Name(finding.Level));
+        writer.WriteString("certainty", FindingTextWriter.Name(finding.Certainty));
+        WritePlace(writer, report, finding.Range);
+        writer.WriteString("function", finding.Function);
+        writer.WriteString("message", finding.Message);
+        writer.WriteStartArray("subjects");
+        foreach (var subject in finding.Subjects)
+        {
+            writer.WriteStringValue(subject);
+        }
+
+        writer.WriteEndArray();
+        writer.WriteString("sleepMode", finding.SleepMode);
+        if (finding.Cost.Microamps is { } microamps)
+        {
+            writer.WriteNumber("estimatedMicroamps", microamps);
+        }
+        else
+        {
+            writer.WriteNull("estimatedMicroamps");
+        }
+
+        writer.WriteString("costBasis", finding.Cost.Basis);
+        writer.WriteString("fingerprint", finding.Fingerprint);
+        writer.WriteEndObject();
+    }
+
+    private static void WriteNotice(Utf8JsonWriter writer, CheckReport report, Notice notice)
+    {
+        writer.WriteStartObject();
+        writer.WriteString("id", notice.Id);
+        writer.WriteString("level", FindingTextWriter.Name(notice.Level));
+        writer.WriteString("message", notice.Message);
+        if (notice.Range is { Line: > 0 } range)
+        {
+            WritePlace(writer, report, range);
+        }
+
+        writer.WriteEndObject();
+    }
+
+    private static void WritePlace(Utf8JsonWriter writer, CheckReport report, SourceRange range)
+    {
+        writer.WriteString("file", report.Paths.Show(range.File.Path));
+        writer.WriteNumber("line", range.Line);
+        writer.WriteNumber("column", range.Start.Column);
+    }
+}
