@@ -47,6 +47,14 @@ internal sealed record ParserInvocation(
             "-nostdlibinc",
             "-nobuiltininc",
             "-w",
+            // Mistakes that the cross compilers only warn of.
+            "-Wno-implicit-function-declaration",
+            "-Wno-implicit-int",
+            "-Wno-int-conversion",
+            "-Wno-incompatible-pointer-types",
+            "-Wno-incompatible-function-pointer-types",
+            "-Wno-return-mismatch",
+            "-Wno-return-type",
             "-ferror-limit=0",
             // Headers with delays choose the exact form only where the build optimises.
             "-Os",

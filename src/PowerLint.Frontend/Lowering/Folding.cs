@@ -39,44 +39,36 @@ internal static class Folding
         }
     }
 
-    public static Expression Offset(Expression pointer, Expression index, long scaleBytes, SourceRange range)
-    {
-        if (index is IntegerConstant constantIndex)
-        {
-            var bytes = unchecked((long)Extended(constantIndex) * scaleBytes);
-            if (bytes == 0)
-            {
-                return pointer;
-            }
+    public static Expression Offset(Expression pointer, Expression index, long scaleBytes, SourceRange range) =>
+        index is IntegerConstant { Type: IntegerType type } constant
+            ? Offset(pointer, unchecked((long)Extended(constant) * scaleBytes), type, range)
+            : new PointerOffset(pointer.Type, range, pointer, index, scaleBytes);
 
-            if (pointer is IntegerConstant { Type: PointerType type } address)
-            {
-                return new IntegerConstant(type, range, Truncate(unchecked(address.Value + (ulong)bytes), type.Bits));
-            }
-
-            if (scaleBytes != 1 && index.Type is IntegerType indexType)
-            {
-                return Offset(pointer, bytes, indexType, range);
-            }
-        }
-
-        return new PointerOffset(pointer.Type, range, pointer, index, scaleBytes);
-    }
-
+    /// <summary>Moves a pointer by a constant; moves one upon the other are summed up.</summary>
     public static Expression Offset(Expression pointer, long bytes, IntegerType indexType, SourceRange range)
     {
+        if (pointer is PointerOffset { ScaleBytes: 1, Index: IntegerConstant inner } moved)
+        {
+            bytes = unchecked(bytes + (long)Extended(inner));
+            pointer = moved.Pointer;
+        }
+
         if (bytes == 0)
         {
             return pointer;
         }
 
-        if (pointer is PointerOffset { ScaleBytes: 1, Index: IntegerConstant inner } moved)
+        if (pointer is IntegerConstant { Type: PointerType type } address)
         {
-            return Offset(moved.Pointer, unchecked((long)Extended(inner)) + bytes, indexType, range);
+            return new IntegerConstant(type, range, Truncate(unchecked(address.Value + (ulong)bytes), type.Bits));
         }
 
-        var index = new IntegerConstant(indexType, range, Truncate(unchecked((ulong)bytes), indexType.Bits));
-        return Offset(pointer, index, 1, range);
+        // A narrow index may not hold the bytes that it stands for.
+        var signed = new IntegerType(Math.Max(16, indexType.Bits), IsSigned: true);
+        var fits = bytes >= -(1L << (signed.Bits - 1)) && bytes < 1L << (signed.Bits - 1);
+        var wide = fits ? signed : new IntegerType(64, IsSigned: true);
+        var index = new IntegerConstant(wide, range, Truncate(unchecked((ulong)bytes), wide.Bits));
+        return new PointerOffset(pointer.Type, range, pointer, index, 1);
     }
 
     public static Expression Unary(CType type, SourceRange range, UnaryOperator @operator, Expression operand)

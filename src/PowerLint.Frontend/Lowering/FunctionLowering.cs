@@ -28,20 +28,12 @@ internal sealed class FunctionLowering
     {
         var definition = declared.Body;
         ReturnType = _unit.Types.Lower(definition.ResultType);
-        var parameters = new List<LocalVariable>();
-        ClangCursor body = default;
-        foreach (var child in definition.Children())
-        {
-            if (child.Kind == CXCursorKind.ParmDecl)
-            {
-                parameters.Add(Declare(child, isParameter: true));
-            }
-            else if (child.Kind == CXCursorKind.CompoundStmt)
-            {
-                body = child;
-            }
-        }
-
+        // Not the children: a returned function pointer's parameters stand among them.
+        var parameters = Enumerable
+            .Range(0, Math.Max(0, definition.ArgumentCount))
+            .Select(i => Declare(definition.Argument(i), isParameter: true))
+            .ToArray();
+        var body = definition.Children().FirstOrDefault(child => child.Kind == CXCursorKind.CompoundStmt);
         return new Function(
             symbol,
             ReturnType,

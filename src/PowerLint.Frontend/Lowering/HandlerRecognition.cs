@@ -46,9 +46,15 @@ internal sealed class HandlerRecognition(SourceMap sources, string architecture)
                 : null;
         }
 
-        if (attributes.NotedVector is { } vector)
+        // Only a definition stands behind its pragma; whether the attribute is seen depends on the headers' macros.
+        var noted = attributes.NotedVector;
+        var pragma =
+            architecture is "msp430" && string.IsNullOrEmpty(noted) && function.IsDefinition
+                ? PragmaVector(function)
+                : null;
+        if ((pragma ?? noted) is { } vector)
         {
-            var spelled = vector.Length == 0 ? PragmaVector(function) ?? name : vector;
+            var spelled = vector.Length == 0 ? name : vector;
             return new InterruptHandler(spelled, spelled, null, EnablesInterruptsAtEntry: false);
         }
 
@@ -113,24 +119,29 @@ internal sealed class HandlerRecognition(SourceMap sources, string architecture)
     // #pragma vector=PORT1_VECTOR stands before the function; libclang keeps no trace of it but the text.
     private string? PragmaVector(ClangCursor function)
     {
-        var (file, offset) = sources.Expansion(
-            function.Extent is var extent ? LibClang.clang_getRangeStart(extent) : default
-        );
+        var (file, offset) = sources.Expansion(LibClang.clang_getRangeStart(function.Extent));
         var contents = sources.Contents(file);
         if (offset > contents.Length)
         {
             return null;
         }
 
-        var before = Encoding.UTF8.GetString(contents[..offset]);
-        var pragma = before.LastIndexOf("#pragma", StringComparison.Ordinal);
-        if (pragma < 0)
+        var before = contents[..offset];
+        var start = before.LastIndexOf("#pragma"u8);
+        if (start < 0)
         {
             return null;
         }
 
-        var end = before.IndexOf('\n', pragma);
-        var line = before[pragma..(end < 0 ? before.Length : end)];
+        var pragma = before[start..];
+        var end = pragma.IndexOf((byte)'\n');
+        // Another definition in between would be the one that the pragma belongs to.
+        if (end < 0 || pragma[end..].IndexOfAny((byte)';', (byte)'}') >= 0)
+        {
+            return null;
+        }
+
+        var line = Encoding.UTF8.GetString(pragma[..end]);
         var equals = line.IndexOf('=', StringComparison.Ordinal);
         return equals < 0 || !line.Contains("vector", StringComparison.Ordinal) ? null : line[(equals + 1)..].Trim();
     }

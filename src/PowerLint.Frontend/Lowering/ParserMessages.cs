@@ -12,6 +12,7 @@ internal static class ParserMessages
         "global register variables",
         "register type for",
         "'interrupt' attribute",
+        "'__interrupt__' attribute",
         "'signal' attribute",
         "attribute argument is invalid",
         "interrupt service routine",

@@ -27,7 +27,7 @@ internal static class ExpressionPrinter
             PointerDifference difference =>
                 $"pointer-difference:{difference.Type}({Operand(difference.Left)}, {Operand(difference.Right)}, {Number(difference.ScaleBytes)})",
             InitializedTemporary temporary =>
-                $"temporary {temporary.Variable.Name} : {temporary.Variable.Type} = {Print(temporary.Initializer)}",
+                $"(temporary {temporary.Variable.Name} : {temporary.Variable.Type} = {Print(temporary.Initializer)})",
             Load load => $"{load.Type}{Volatile(load.IsVolatile)}[{Operand(load.Address)}]{Field(load.BitField)}",
             Assignment assignment => $"({Assignment(assignment)})",
             Call call => $"call:{call.Type} {Callee(call.Callee)}({string.Join(", ", call.Arguments.Select(Print))})",
