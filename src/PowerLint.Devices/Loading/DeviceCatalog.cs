@@ -103,6 +103,7 @@ public sealed class DeviceCatalog
         var (head, member) = found;
         using var text = new StreamReader(head.Path);
         var family = DeviceFileParser.ParseAll(head.Path, text, errors);
+        errors.ThrowIfAny();
         var familyName = (family["family"] as ScalarNode)?.Text;
         if (!string.Equals(familyName, Path.GetFileNameWithoutExtension(head.Path), StringComparison.Ordinal))
         {
