@@ -91,7 +91,9 @@ internal sealed partial class ImageInterpreter
     private sealed class AvrAssembly(ImageInterpreter interpreter, InlineAssembly assembly, AbstractValue[] inputs)
     {
         private const ulong StatusRegister = 0x3F;
-        private const ulong IoOffset = 0x20;
+
+        // Classic parts put the 32 working registers before the I/O space; later ones begin the data space with it.
+        private ulong IoOffset => interpreter._device.Core == "avr" ? 0x20u : 0;
 
         private readonly Dictionary<string, IntegerValue> _registers = new(StringComparer.Ordinal);
         private readonly AbstractValue?[] _outputs = new AbstractValue?[assembly.Outputs.Count];

@@ -323,6 +323,7 @@ internal sealed partial class ImageInterpreter
         {
             SpendCycles(state, at, width);
             Decision? made = null;
+            HashSet<Devices.Register>? losing = null;
             _registers.Write(
                 state,
                 at,
@@ -330,8 +331,13 @@ internal sealed partial class ImageInterpreter
                 integer,
                 isCertain && address.IsConstant,
                 (before, after) => made = Decide(node, range, at, width, before, after),
-                lost => NoteLostWrite(lost, made!)
+                lost =>
+                {
+                    (losing ??= []).Add(lost.Register);
+                    NoteLostWrite(lost, made!);
+                }
             );
+            NoteEffectiveWrite(at, width, losing, made!);
             NoteRegisterWrite(at, width, integer, made!, state);
         }
     }
@@ -341,6 +347,22 @@ internal sealed partial class ImageInterpreter
             (lost.Reason, lost.Register, decision),
             new LostWrite(lost.Reason, lost.Register, decision, lost.Protection, lost.Gate, lost.Certainty)
         );
+
+    // The same place may be reached with the lock open and with it closed: then its loss is not proven.
+    private void NoteEffectiveWrite(ulong address, int width, HashSet<Devices.Register>? losing, Decision decision)
+    {
+        for (var i = 0; i < width; i++)
+        {
+            if (
+                _map.SlotAt(address + (ulong)i) is { } slot
+                && (_map.Protections.Contains(slot.Register) || _map.Gates.Contains(slot.Register))
+                && losing?.Contains(slot.Register) != true
+            )
+            {
+                Events.EffectiveWrites.Add((slot.Register, decision.Range));
+            }
+        }
+    }
 
     private void NoteRegisterWrite(ulong address, int width, IntegerValue value, Decision decision, MachineState state)
     {
