@@ -1,7 +1,7 @@
 #include "board.h"
 
 /* Spare pads, driven low so that nothing on them floats. */
-#define SPARE_B 0xFC
+#define SPARE_B 0xF9
 #define SPARE_C 0x3C
 #define SPARE_D 0xE0
 
@@ -19,9 +19,9 @@ void board_init(void)
     ACSR = 1 << ACD;
     PRR = (1 << PRTWI) | (1 << PRTIM2) | (1 << PRTIM0) | (1 << PRTIM1) | (1 << PRSPI);
 
-    /* Eight million cycles a second are more than a scale needs. The change enable opens the divider for four cycles. */
+    /* Half a million cycles a second are enough for a scale. The change enable opens the divider for four cycles. */
     CLKPR = 1 << CLKPCE;
-    CLKPR = (1 << CLKPS1) | (1 << CLKPS0);
+    CLKPR = 1 << CLKPS2;
 }
 
 void bridge_listen(void)

@@ -1,8 +1,8 @@
 /*
  * What is wired where.
  *
- *   PB0  bridge supply switch, high: strain gauges and their converter powered
  *   PB1  status lamp, high: lit
+ *   PB2  bridge supply switch, high: strain gauges and their converter powered
  *   PC0  brood-nest thermistor (analog)
  *   PC1  battery divider (analog)
  *   PD0  from the radio modem        PD1  to the radio modem
@@ -15,8 +15,8 @@
 
 #include "chip.h"
 
-#define BRIDGE_SUPPLY (1 << 0)
 #define LAMP (1 << 1)
+#define BRIDGE_SUPPLY (1 << 2)
 #define MODEM_IN (1 << 0)
 #define MODEM_OUT (1 << 1)
 #define BUTTON (1 << 2)

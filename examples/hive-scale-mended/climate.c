@@ -22,7 +22,7 @@ static uint16_t convert(enum channel channel)
     ADMUX = (uint8_t)((1 << REFS0) | channel);
     ADCSRA = (1 << ADEN) | (1 << ADIE) | (1 << ADPS1) | (1 << ADPS0) | (1 << ADSC);
     while (!converted)
-        sleep_unless(&converted, QUIET);
+        SLEEP_UNLESS(converted, QUIET_SLEEP);
 
     uint16_t level = ADC;
     ADCSRA = 0;

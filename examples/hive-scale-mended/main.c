@@ -34,6 +34,6 @@ int main(void)
             report_due = 0;
             make_report();
         }
-        sleep_unless(&report_due, DEEP);
+        SLEEP_UNLESS(report_due, DEEP_SLEEP);
     }
 }

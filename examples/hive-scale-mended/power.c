@@ -44,33 +44,3 @@ void bridge_watch(uint8_t watched)
     bridge_ready = 0;
     PCMSK2 = watched ? 1 << PCINT20 : 1 << PCINT18;
 }
-
-/* The mode's select bits, with the sleep enable. */
-static uint8_t select(enum depth depth)
-{
-    switch (depth)
-    {
-    case DEEP:
-        return (1 << SM1) | (1 << SE);
-    case QUIET:
-        return (1 << SM0) | (1 << SE);
-    default:
-        return 1 << SE;
-    }
-}
-
-void sleep_unless(volatile uint8_t *flag, enum depth depth)
-{
-    interrupts_off();
-    if (*flag)
-    {
-        interrupts_on();
-        return;
-    }
-
-    SMCR = select(depth);
-    /* The instruction after the one that lets interrupts in runs before any of them: none can slip in between. */
-    interrupts_on();
-    sleep_now();
-    SMCR = 0;
-}

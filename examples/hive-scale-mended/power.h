@@ -4,15 +4,35 @@
 
 #include <stdint.h>
 
-enum depth
-{
-    /* Only the CPU stops: the serial port goes on. */
-    LIGHT,
-    /* The analog converter goes on. */
-    QUIET,
-    /* Only the wake timer and pin changes go on. */
-    DEEP,
-};
+#include "chip.h"
+
+/* Only the CPU stops: the serial port goes on. */
+#define LIGHT_SLEEP 0
+/* The analog converter goes on. */
+#define QUIET_SLEEP (1 << SM0)
+/* Only the wake timer and pin changes go on. */
+#define DEEP_SLEEP (1 << SM1)
+
+/*
+ * Sleeps until an interrupt, unless one has set the flag by now. The instruction after the one that lets interrupts in runs
+ * before any of them: none can slip in between and leave the CPU asleep with its flag set.
+ */
+#define SLEEP_UNLESS(flag, mode)                                                                                       \
+    do                                                                                                                 \
+    {                                                                                                                  \
+        interrupts_off();                                                                                              \
+        SMCR = (mode) | (1 << SE);                                                                                     \
+        if (flag)                                                                                                      \
+        {                                                                                                              \
+            interrupts_on();                                                                                           \
+        }                                                                                                              \
+        else                                                                                                           \
+        {                                                                                                              \
+            interrupts_on();                                                                                           \
+            sleep_now();                                                                                               \
+        }                                                                                                              \
+        SMCR = 0;                                                                                                      \
+    } while (0)
 
 extern volatile uint8_t report_due;
 
@@ -24,8 +44,5 @@ extern volatile uint8_t bridge_ready;
 
 void wake_timer_start(void);
 void bridge_watch(uint8_t watched);
-
-/* Sleeps until an interrupt, unless one has set the flag by now. */
-void sleep_unless(volatile uint8_t *flag, enum depth depth);
 
 #endif

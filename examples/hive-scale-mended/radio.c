@@ -44,16 +44,16 @@ void radio_send(const struct report *report)
     next_byte = (const uint8_t *)report;
     bytes_left = sizeof *report;
     sent = 0;
-    UCSR0B = (1 << UDRIE0) | (1 << TXEN0);
+    UCSR0B = (1 << UDRIE0) | (1 << TXCIE0) | (1 << TXEN0);
     while (!sent)
-        sleep_unless(&sent, LIGHT);
+        SLEEP_UNLESS(sent, LIGHT_SLEEP);
 
     /* The modem answers at once or not at all. */
     answered = 0;
     UCSR0B = (1 << RXCIE0) | (1 << RXEN0);
     uint8_t start = ticks_seen;
     while (!answered && (uint8_t)(ticks_seen - start) < ANSWER_TICKS)
-        sleep_unless(&answered, LIGHT);
+        SLEEP_UNLESS(answered, LIGHT_SLEEP);
     UCSR0B = 0;
 }
 

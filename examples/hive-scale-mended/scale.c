@@ -21,7 +21,7 @@ int32_t scale_weigh(void)
     /* The converter pulls its data line low when the bridge has settled and a weight is ready. */
     bridge_watch(1);
     while (!bridge_ready)
-        sleep_unless(&bridge_ready, DEEP);
+        SLEEP_UNLESS(bridge_ready, DEEP_SLEEP);
     bridge_watch(0);
 
     uint32_t counts = 0;

@@ -1,7 +1,7 @@
 #include "board.h"
 
 /* Spare pads of port B, so that nothing on them floats. */
-static const uint8_t spare_b[] = {2, 3, 4, 5, 6, 7};
+static const uint8_t spare_b[] = {0, 3, 4, 5, 6, 7};
 
 void board_init(void)
 {
@@ -12,8 +12,8 @@ void board_init(void)
     DDRD |= MODEM_OUT | BRIDGE_CLOCK;
     PORTD |= MODEM_OUT | MODEM_IN | BUTTON;
 
-    /* Eight million cycles a second are more than a scale needs. */
-    CLKPR = (1 << CLKPS1) | (1 << CLKPS0);
+    /* Half a million cycles a second are enough for a scale. */
+    CLKPR = 1 << CLKPS2;
 }
 
 void lamp(uint8_t lit)

@@ -1,6 +1,6 @@
 /*
- * The registers of the 8-bit part that this product uses, by the names that its makers' headers use, so that the example
- * builds without a vendor tool chain. Addresses are those of the data space.
+ * The registers of the 8-bit part that this product uses, by the names that C code for it uses everywhere, so that the example
+ * builds with nothing else at hand. Addresses are those of the data space.
  */
 #ifndef CHIP_H
 #define CHIP_H
@@ -65,8 +65,7 @@
 #define WDP0 0
 #define CLKPR REGISTER8(0x61)
 #define CLKPCE 7
-#define CLKPS1 1
-#define CLKPS0 0
+#define CLKPS2 2
 #define PRR REGISTER8(0x64)
 #define PRTWI 7
 #define PRTIM2 6
@@ -112,6 +111,5 @@
 
 /* Burns CPU cycles for a time that is known when compiling. */
 #define delay_milliseconds(time) __builtin_avr_delay_cycles((uint32_t)(time) * (F_CPU / 1000UL))
-#define delay_microseconds(time) __builtin_avr_delay_cycles((uint32_t)(time) * (F_CPU / 1000000UL))
 
 #endif
