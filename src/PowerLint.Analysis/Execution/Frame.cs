@@ -57,5 +57,8 @@ internal sealed class LoopRun(Loop? loop, Statement place, CallChain chain, Loop
 
     public MachineState? LaterHead { get; set; }
 
-    public bool IsEndless => !WasLeft && Pass >= 1;
+    /// <summary>
+    /// Whether it is never left: it goes round, or it would if the sleep in its first pass ever ended.
+    /// </summary>
+    public bool IsEndless => !WasLeft && (Pass >= 1 || Loop is { Condition: null or IntegerConstant { Value: not 0 } });
 }

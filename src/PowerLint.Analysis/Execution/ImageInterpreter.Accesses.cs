@@ -417,9 +417,13 @@ internal sealed partial class ImageInterpreter
             }
 
             var (before, decisions) = Events.Latched.GetValueOrDefault(condition, (Tristate.No, []));
-            if (decision is not null && !decisions.Contains(decision))
+            if (decision is not null)
             {
-                decisions.Add(decision);
+                // All writes that the condition rests on, not only the last: a channel may be chosen long before the converter
+                // is switched on.
+                decisions.AddRange(
+                    view.DecisionsOf(condition).Append(decision).Where(each => !decisions.Contains(each)).Distinct()
+                );
             }
 
             Events.Latched[condition] = (before == Tristate.Yes ? before : held, decisions);

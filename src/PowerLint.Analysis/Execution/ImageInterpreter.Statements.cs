@@ -130,7 +130,7 @@ internal sealed partial class ImageInterpreter
             {
                 if (!seen.TryGetValue(name, out var progress))
                 {
-                    progress = new LoopProgress(OpenRun(null, block));
+                    progress = new LoopProgress(OpenRun(null, (Statement?)labels.Find(name) ?? block));
                     seen.Add(name, progress);
                 }
 

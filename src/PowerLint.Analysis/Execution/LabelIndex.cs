@@ -7,6 +7,7 @@ internal sealed class LabelIndex
 {
     private readonly Dictionary<Statement, HashSet<string>?> _holders = [];
     private readonly Dictionary<Switch, List<CaseLabel>> _cases = [];
+    private readonly Dictionary<string, Label> _labels = new(StringComparer.Ordinal);
 
     public LabelIndex(Function function) => Visit(function.Body, null);
 
@@ -16,6 +17,9 @@ internal sealed class LabelIndex
     /// <summary>Whether the statement holds a label of that name.</summary>
     public bool Holds(Statement statement, string label) =>
         _holders.TryGetValue(statement, out var names) && names is not null && names.Contains(label);
+
+    /// <summary>The label of that name, or null.</summary>
+    public Label? Find(string name) => _labels.GetValueOrDefault(name);
 
     public IReadOnlyList<CaseLabel> CasesOf(Switch statement) =>
         _cases.TryGetValue(statement, out var cases) ? cases : [];
@@ -59,6 +63,7 @@ internal sealed class LabelIndex
                 Add(Visit(label.Labelled, cases));
                 break;
             case Label label:
+                _labels[label.Name] = label;
                 Add((true, new HashSet<string>(StringComparer.Ordinal) { label.Name }));
                 Add(Visit(label.Labelled, cases));
                 break;

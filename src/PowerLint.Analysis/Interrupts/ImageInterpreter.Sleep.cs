@@ -23,6 +23,14 @@ internal sealed partial class ImageInterpreter
         NoteLatched(state, null, default, null);
         var enabled = Holds(state, _device.Sleep.Enable);
         MachineState? after = enabled == Tristate.Yes ? null : state.Copy();
+        if (enabled == Tristate.Maybe && _device.Sleep.EnableField is { WidthBits: 1 } bit)
+        {
+            // Where it did not sleep the enable bit was 0, where it did, 1.
+            _registers.Assume(after!, bit, isOne: false);
+            state = state.Copy();
+            _registers.Assume(state, bit, isOne: true);
+        }
+
         if (enabled != Tristate.No)
         {
             after = Join(after, WakeUp(state));

@@ -30,12 +30,27 @@ internal static class ProtectionRules
             _ => IsTimedOpen(protection, openLock),
         };
 
-    /// <summary>Whether a write that is not let through would have changed something.</summary>
-    public static bool LosesSomething(ChangeProtection protection, ulong mask, KnownBits before, KnownBits written)
+    /// <summary>
+    /// Whether a write that is not let through would have changed something. <paramref name="isWhole"/> tells that the protection
+    /// covers every bit of the register that a write can change.
+    /// </summary>
+    public static bool LosesSomething(
+        ChangeProtection protection,
+        ulong mask,
+        bool isWhole,
+        KnownBits before,
+        KnownBits written
+    )
     {
         if (protection.Kind == ProtectionKind.UnlockBit && IsKey(protection, written))
         {
             return false;
+        }
+
+        // A write to bits that are all locked does nothing, even where it asks for what is there already.
+        if (isWhole)
+        {
+            return true;
         }
 
         var changes = mask & before.Known & written.Known & (before.Value ^ written.Value);

@@ -129,6 +129,23 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         );
     }
 
+    /// <summary>Takes it as known that a bit has a value, as on one side of a test; who decided it stays.</summary>
+    public void Assume(MachineState state, FieldReference bit, bool isOne)
+    {
+        var address = Map.AddressOf(bit.Register) + (ulong)(bit.LowBit / 8);
+        var mask = (byte)(1 << (bit.LowBit % 8));
+        var old = ByteAt(state, address);
+        state.Registers = state.Registers.Set(
+            address,
+            old.With(
+                (byte)(old.Known | mask),
+                (byte)(isOne ? old.Value | mask : old.Value & ~mask),
+                0,
+                DecisionSet.Reset
+            )
+        );
+    }
+
     /// <summary>The bits as they stand, hardware-changed ones unknown.</summary>
     public KnownBits Peek(MachineState state, ulong address, int width)
     {
@@ -274,6 +291,17 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         return verdict;
     }
 
+    private static bool IsWhole(Register register, ulong mask) =>
+        register.Fields.Count > 0
+        && register.Fields.Values.All(field =>
+            (
+                new FieldReference(register, field.LowBit, field.WidthBits, field.Name).Mask
+                & ~mask
+                & ~register.ReadsZero
+                & ~register.ReadOnly
+            ) == 0
+        );
+
     // The bits of a register that this write may change, given what is locked.
     private ulong OpenMask(
         MachineState state,
@@ -299,7 +327,7 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
 
             open &= ~mask;
             var before = Read(state, register);
-            if (ProtectionRules.LosesSomething(protection, mask, before, written))
+            if (ProtectionRules.LosesSomething(protection, mask, IsWhole(register, mask), before, written))
             {
                 lost(new LostBytes(LostWriteReason.Locked, register, protection, null, Tristate.Yes));
             }

@@ -102,11 +102,7 @@ public sealed record PollingLoop(
 /// <param name="Function">The function that holds it.</param>
 /// <param name="HasSleep">Whether some path through it reaches a sleep instruction.</param>
 /// <param name="Body">Facts about passes without sleep, or null.</param>
-public sealed record EndlessLoop(SourceRange Range, string Function, bool HasSleep, SkippedSleep? Body)
-{
-    /// <summary>Whether every way from reset to the loop passes a sleep instruction that works and that nothing can end.</summary>
-    public bool IsBehindFinalSleep { get; init; }
-}
+public sealed record EndlessLoop(SourceRange Range, string Function, bool HasSleep, SkippedSleep? Body);
 
 /// <summary>A pass of the endless loop that goes round without sleeping.</summary>
 /// <param name="Test">The test that skips the sleep.</param>

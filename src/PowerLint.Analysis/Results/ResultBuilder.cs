@@ -173,7 +173,7 @@ internal sealed class ResultBuilder(
                 new BusyWait(
                     longest.Kind,
                     longest.Range,
-                    longest.Function.Name,
+                    longest.Function.Handler?.SpelledVector ?? longest.Function.Name,
                     longest.Callee,
                     longest.Moment.Context,
                     longest.Cycles,

@@ -76,6 +76,9 @@ public sealed class Peripheral
     /// <summary>Sleep modes in which it draws current while on.</summary>
     public ImmutableArray<ModesWhen> DrawsIn { get; init; } = [];
 
+    /// <summary>Whether it goes on drawing current behind a closed clock gate (an analog part that the gate does not switch off).</summary>
+    public bool DrawsWhenGated { get; init; }
+
     /// <summary>Sleep modes in which it does its work.</summary>
     public ImmutableArray<ModesWhen> WorksIn { get; init; } = [];
 

@@ -122,6 +122,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                     On = ConditionReader.Read(entry.Need("on"), reading),
                     Gate = entry.Text("gate"),
                     DrawsIn = reading.ReadModesWhen(entry.Need("draws-in")),
+                    DrawsWhenGated = entry.Flag("draws-when-gated", otherwise: false),
                     WorksIn = reading.ReadModesWhen(entry.Need("works-in")),
                     OutputInUse = ConditionReader.Read(entry.Take("output-in-use"), reading),
                     Registers = [.. RegistersOf(entry)],

@@ -77,7 +77,18 @@ internal sealed class PointFacts
     public Tristate IsOn(Peripheral peripheral) => State.Evaluate(peripheral.On);
 
     /// <summary>Whether the peripheral, enabled, draws current in the mode in use.</summary>
-    public Tristate Draws(Peripheral peripheral) => IsOn(peripheral).And(InMode(peripheral.DrawsIn));
+    public Tristate Draws(Peripheral peripheral)
+    {
+        var draws = IsOn(peripheral).And(InMode(peripheral.DrawsIn));
+        return peripheral.DrawsWhenGated ? draws : draws.And(IsClocked(peripheral));
+    }
+
+    /// <summary>Whether the peripheral's clock gate is open; yes where it has none.</summary>
+    public Tristate IsClocked(Peripheral peripheral) =>
+        _device.Gates.FirstOrDefault(gate => string.Equals(gate.Name, peripheral.Gate, StringComparison.Ordinal))
+            is { } gate
+            ? State.Evaluate(gate.Open)
+            : Tristate.Yes;
 
     /// <summary>Whether the peripheral would do its work in the mode in use.</summary>
     public Tristate Works(Peripheral peripheral) => InMode(peripheral.WorksIn);

@@ -9,7 +9,7 @@ internal sealed class PeripheralOnInSleep : IRule
     /// <inheritdoc/>
     public void Check(RuleContext context)
     {
-        foreach (var peripheral in context.Device.Peripherals)
+        foreach (var peripheral in context.Device.Peripherals.Where(IsSwitchedByProgram))
         {
             var observations = context
                 .Points.Where(point => point.Sleeps)
@@ -24,6 +24,11 @@ internal sealed class PeripheralOnInSleep : IRule
             context.Report(observations, group => Message(peripheral, group));
         }
     }
+
+    // What only fuses or options switch on is a decision of the product's, a brown-out detector for example, and has a rule of
+    // its own.
+    private static bool IsSwitchedByProgram(Peripheral peripheral) =>
+        peripheral.On.Fields.Any(field => field.Register.Kind != RegisterKind.Option);
 
     private static Observation? Observe(RuleContext context, PointFacts point, Peripheral peripheral)
     {

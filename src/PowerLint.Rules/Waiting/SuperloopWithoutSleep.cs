@@ -21,16 +21,7 @@ internal sealed class SuperloopWithoutSleep : IRule
             return;
         }
 
-        // A sleep that nothing ends, on every way to the loop: the loop is only where the program would go on.
-        var final = context.Points.FirstOrDefault(point =>
-            point is { Sleeps: true, SleepEnabled: Tristate.Yes } && point.CanWakeAtAll() == Tristate.No
-        );
-        if (final is not null && loop.IsBehindFinalSleep)
-        {
-            context.Clean(Subject);
-            return;
-        }
-
+        // A loop behind a sleep that nothing ends is never reached, so the analysis does not know it.
         var point = context.Points.FirstOrDefault(point => point.Point.Kind == RestingKind.EndlessLoop);
         var certainty = point?.CertaintyOf(Tristate.Yes) ?? Certainty.Proven;
         context.Report(

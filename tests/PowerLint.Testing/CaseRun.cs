@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using PowerLint.Analysis;
+using PowerLint.Devices;
+using PowerLint.Frontend;
+using PowerLint.Program;
+using PowerLint.Rules;
+
+namespace PowerLint.Testing;
+
+/// <summary>A case, run through the real front end, device model, interpreter and rules.</summary>
+/// <param name="Result">The analysis.</param>
+/// <param name="Rules">The findings.</param>
+public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
+{
+    private static readonly Lazy<DeviceCatalog> Catalog = new(() =>
+        DeviceCatalog.Open(RepositoryRoot.Combine("devices"))
+    );
+
+    /// <summary>Runs a case.</summary>
+    /// <exception cref="InvalidOperationException">The source cannot be read, lowered or linked: a case must be whole.</exception>
+    public static CaseRun Of(FirmwareCase firmware)
+    {
+        var read = FirmwareReader.Read(
+            new ReadRequest
+            {
+                Files = firmware.Files,
+                Flags = ["avr-gcc", "-mmcu=" + firmware.Header.Device, "-Os", .. firmware.Header.Flags],
+                DeviceName = firmware.Header.Device,
+                WorkingDirectory = Path.GetDirectoryName(firmware.Files[0])!,
+            }
+        );
+        string[] troubles =
+        [
+            .. read.Errors.Select(error => $"{error.Path}:{error.Line}: {error.Message}"),
+            .. read.Gaps.Select(gap => $"{gap.Range}: not lowered: {gap.Construct}"),
+        ];
+        if (read.Failure is { } failure)
+        {
+            throw new InvalidOperationException($"{firmware.Name}: {failure.Message}\n{string.Join('\n', troubles)}");
+        }
+
+        if (troubles.Length > 0)
+        {
+            throw new InvalidOperationException($"{firmware.Name}:\n{string.Join('\n', troubles)}");
+        }
+
+        var image =
+            ImageLinker.Link(read.Units)
+            ?? throw new InvalidOperationException($"{firmware.Name}: no file defines main()");
+        var device = Catalog.Value.Load(firmware.Header.Device, firmware.Header.Options);
+        var result = ImageAnalyzer.Run(image, device, new AnalysisOptions { CpuHertz = firmware.Header.Hertz });
+        return new CaseRun(
+            result,
+            RuleRunner.Run(
+                result,
+                firmware.Header.Board,
+                RuleSettings.Default,
+                read.Units.SelectMany(unit => unit.Comments)
+            )
+        );
+    }
+
+    /// <summary>What differs from the expectations, for people; empty where nothing does.</summary>
+    public ImmutableArray<string> Differences(FirmwareCase firmware) =>
+        new CaseComparison(firmware, Result, Rules).Differences();
+}

@@ -1,0 +1,25 @@
+// device: atmega328p
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+static uint16_t read_adc(void)
+{
+    ADCSRA |= _BV(ADSC);
+    while (ADCSRA & _BV(ADSC)) {
+    }
+    return ADC;
+}
+
+int main(void)
+{
+    ADCSRA = _BV(ADEN) | _BV(ADPS1) | _BV(ADPS2);
+    ADMUX = _BV(REFS0); // finding: analog-pin-buffer-on PC0 proven warning
+    read_adc();
+    ADMUX = _BV(REFS0) | _BV(MUX1); // finding: analog-pin-buffer-on PC2 proven warning
+    set_sleep_mode(SLEEP_MODE_IDLE);
+    for (;;) {
+        read_adc();
+        sleep_mode();
+    }
+}

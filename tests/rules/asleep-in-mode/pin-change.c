@@ -1,0 +1,17 @@
+// device: attiny85
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(PCINT0_vect)
+
+int main(void)
+{
+    GIMSK = _BV(PCIE);
+    PCMSK = _BV(PCINT3);
+    set_sleep_mode(SLEEP_MODE_PWR_DOWN);
+    sei();
+    for (;;) {
+        sleep_mode();
+    }
+}

@@ -1,0 +1,20 @@
+// device: atmega328p
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    WDTCSR |= _BV(WDIE);
+    set_sleep_mode(SLEEP_MODE_PWR_DOWN);
+    sei();
+    for (;;) {
+        ADCSRA = _BV(ADEN);
+        PORTB ^= 1;
+        ADCSRA = 0;
+        sleep_mode();
+    }
+    // clean: peripheral-on-in-sleep ADC
+}

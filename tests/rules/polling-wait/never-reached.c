@@ -1,0 +1,19 @@
+// device: atmega328p
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    WDTCSR |= _BV(WDIE);
+    sei();
+    for (;;) {
+        sleep_mode();
+        if (0) {
+            while (!(SPSR & _BV(SPIF))) {
+            }
+        }
+    }
+}

@@ -1,0 +1,20 @@
+// device: atmega328p
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    WDTCSR |= _BV(WDIE);
+    sei();
+    for (;;) {
+        if (PIND & 1) {
+            SMCR = _BV(SM1) | _BV(SE);
+        } else {
+            SMCR = _BV(SE);
+        }
+        sleep_cpu();
+    }
+}

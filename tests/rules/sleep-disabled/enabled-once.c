@@ -1,0 +1,18 @@
+// device: atmega328p
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    WDTCSR |= _BV(WDIE);
+    sei();
+    set_sleep_mode(SLEEP_MODE_PWR_SAVE);
+    sleep_enable();
+    for (;;) {
+        sleep_cpu();
+        PORTB ^= 1;
+    }
+}

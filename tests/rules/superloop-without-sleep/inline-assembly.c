@@ -1,0 +1,16 @@
+// device: atmega328p
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    WDTCSR |= _BV(WDIE);
+    sei();
+    SMCR = _BV(SE);
+    for (;;) {
+        __asm__ __volatile__("sleep" ::: "memory");
+    }
+}
