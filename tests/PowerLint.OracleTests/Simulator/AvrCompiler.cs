@@ -13,7 +13,7 @@ internal static class AvrCompiler
     // The compiler merges equal code, sleep instructions included, which then have two source lines.
     private static readonly string[] Optimisation =
     [
-        "-g",
+        "-gdwarf-4",
         "-Os",
         "-w",
         "-fno-crossjumping",

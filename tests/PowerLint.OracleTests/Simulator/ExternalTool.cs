@@ -11,6 +11,7 @@ internal static class ExternalTool
     {
         var start = new ProcessStartInfo(tool, arguments)
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             RedirectStandardInput = input is not null,

@@ -24,7 +24,10 @@ internal static class StateMarkChecks
                 continue;
             }
 
-            var known = mark.Known & (field.Mask >> field.LowBit);
+            // A mark on a whole register is about what the program wrote there, not about its flags.
+            var register = field.Register;
+            var own = register.Kind == RegisterKind.Configuration ? ~(register.HardwareChanged | register.WriteOneToClear) : ~0UL;
+            var known = mark.Known & ((field.Mask & own) >> field.LowBit);
             var visits = run.Visits.Where(visit => lines[visit.Address].Contains(mark.Place)).ToArray();
             if (visits.Length == 0)
             {
@@ -33,7 +36,7 @@ internal static class StateMarkChecks
 
             foreach (var visit in visits)
             {
-                var actual = visit.Read(field.Register.Address, field.Register.WidthBits) >> field.LowBit;
+                var actual = visit.Read(register.Address, register.WidthBits) >> field.LowBit;
                 if (((actual ^ mark.Value) & known) is not (null or 0))
                 {
                     yield return Text(mark, $"simulated 0x{actual:x}");
