@@ -26,8 +26,10 @@ internal static class RegisterReader
         }
 
         var all = width == 64 ? ulong.MaxValue : (1UL << width) - 1;
-        var fields = ReadFields(entry, name.Text, width, reading);
+        var fields = ReadFields(entry, name.Text, width, reading, out var drawn);
         var reset = entry.Number("reset") ?? 0;
+        // A row of names draws the whole register: what it leaves unnamed is reserved.
+        var reserved = drawn ? fields.Values.Aggregate(all, (left, field) => left & ~Mask(field)) : 0;
         ulong Bits(string key) => ReadBits(entry.Take(key), key, fields, all, reading);
         var register = new Register
         {
@@ -40,7 +42,7 @@ internal static class RegisterReader
             ResetKnown = all & ~Bits("reset-unknown"),
             HardwareChanged = Bits("hardware-changed"),
             WriteOneToClear = Bits("write-one-to-clear"),
-            ReadsZero = Bits("reads-zero"),
+            ReadsZero = Bits("reads-zero") | reserved,
             ReadOnly = Bits("read-only"),
             Fields = fields,
         };
@@ -57,12 +59,15 @@ internal static class RegisterReader
         MapReader entry,
         string register,
         int width,
-        ModelReading reading
+        ModelReading reading,
+        out bool drawn
     )
     {
         var fields = new Dictionary<string, Field>(StringComparer.Ordinal);
+        drawn = false;
         if (entry.Take("bits") is { } row)
         {
+            drawn = true;
             if (row is ScalarNode scalar)
             {
                 ReadRow(scalar, register, width, fields, reading);

@@ -26,7 +26,7 @@ internal static class StateMarkChecks
 
             // A mark on a whole register is about what the program wrote there, not about its flags.
             var register = field.Register;
-            var own = register.Kind == RegisterKind.Configuration ? ~(register.HardwareChanged | register.WriteOneToClear) : ~0UL;
+            var own = ~(register.HardwareChanged | register.WriteOneToClear);
             var known = mark.Known & ((field.Mask & own) >> field.LowBit);
             var visits = run.Visits.Where(visit => lines[visit.Address].Contains(mark.Place)).ToArray();
             if (visits.Length == 0)

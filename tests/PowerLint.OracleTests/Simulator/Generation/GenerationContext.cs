@@ -30,7 +30,7 @@ internal sealed class GenerationContext(RandomSource random, GeneratedPart part,
 
     /// <summary>A plain register.</summary>
     public string Register() =>
-        Random.OneIn(3) ? Random.Pick(Part.Registers) : Random.Pick<string>([.. Part.Registers.Take(2 * Part.Ports.Count)]);
+        Part.Registers[Random.Below(Random.OneIn(3) ? Part.Registers.Count : 2 * Part.Ports.Count)];
 }
 
 /// <summary>What a statement can use.</summary>
