@@ -35,7 +35,9 @@ public sealed class DifferentialTests(ITestOutputHelper output)
         var failed = outcomes.Where(outcome => outcome.Faults.Count > 0).ToArray();
         foreach (var outcome in failed.Take(5))
         {
-            output.WriteLine($"seed {outcome.Program.Seed}:\n{string.Join('\n', outcome.Faults)}\n{Numbered(outcome.Program.Text)}");
+            output.WriteLine(
+                $"seed {outcome.Program.Seed}:\n{string.Join('\n', outcome.Faults)}\n{Numbered(outcome.Program.Text)}"
+            );
         }
 
         Assert.True(
@@ -63,7 +65,8 @@ public sealed class DifferentialTests(ITestOutputHelper output)
             var elves = AvrCompiler.BuildAll(images, folder);
             var runs = SimulatorHarness.Run(
                 programs.Select(
-                    (program, index) => new SimulatorJob(program.Device, elves[index], program.Seed) { MostInstructions = 2_000_000 }
+                    (program, index) =>
+                        new SimulatorJob(program.Device, elves[index], program.Seed) { MostInstructions = 2_000_000 }
                 )
             );
             var outcomes = new ConcurrentDictionary<int, Outcome>();
@@ -88,8 +91,16 @@ public sealed class DifferentialTests(ITestOutputHelper output)
             var analysis = AbstractRun.Of(image, Models.Of(program.Device));
             var lines = SourceLineMap.Of(elf, run.Visits.Select(visit => visit.Address));
             var agreement = StateComparison.Compare(analysis, run, lines);
-            string[] faults = run.Visits.Count == 0 ? [.. agreement.Faults, $"no sleep reached: {run.End}"] : [.. agreement.Faults];
-            return new Outcome(program, faults, agreement.Visits, agreement.KnownBits, agreement.TotalBits, agreement.Unknown);
+            string[] faults =
+                run.Visits.Count == 0 ? [.. agreement.Faults, $"no sleep reached: {run.End}"] : [.. agreement.Faults];
+            return new Outcome(
+                program,
+                faults,
+                agreement.Visits,
+                agreement.KnownBits,
+                agreement.TotalBits,
+                agreement.Unknown
+            );
         }
         catch (InvalidOperationException error)
         {
@@ -130,7 +141,8 @@ public sealed class DifferentialTests(ITestOutputHelper output)
     private static string Numbered(string text) =>
         string.Join(
             '\n',
-            text.Split('\n').Select((line, index) => string.Create(CultureInfo.InvariantCulture, $"{index + 1, 4} {line}"))
+            text.Split('\n')
+                .Select((line, index) => string.Create(CultureInfo.InvariantCulture, $"{index + 1, 4} {line}"))
         );
 
     private static int Number(string variable, int otherwise) =>

@@ -10,9 +10,7 @@ internal static class StateProgram
 
     /// <summary>All programs, by name.</summary>
     public static IReadOnlyList<Firmware> All { get; } =
-    [
-        .. Directory.EnumerateFileSystemEntries(Folder).OrderBy(path => path, StringComparer.Ordinal).Select(Load),
-    ];
+    [.. Directory.EnumerateFileSystemEntries(Folder).OrderBy(path => path, StringComparer.Ordinal).Select(Load)];
 
     private static Firmware Load(string path)
     {

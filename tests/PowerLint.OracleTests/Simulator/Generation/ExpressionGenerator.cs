@@ -121,7 +121,12 @@ internal sealed class ExpressionGenerator(RandomSource random, bool wide)
 
         // Without a sign the result has no more bits than the larger operand; "and" none more than the smaller one.
         var (least, most) = (Math.Min(a.High, b.High), Math.Max(a.High, b.High));
-        return new TypedText(text, type, 0, string.Equals(operation, "&", StringComparison.Ordinal) ? least : Ones(most));
+        return new TypedText(
+            text,
+            type,
+            0,
+            string.Equals(operation, "&", StringComparison.Ordinal) ? least : Ones(most)
+        );
     }
 
     private static TypedText Arithmetic(TypedText a, TypedText b, string operation)

@@ -23,39 +23,39 @@ internal sealed record GeneratedPart(
 {
     /// <summary>The parts.</summary>
     public static IReadOnlyList<GeneratedPart> All { get; } =
-        [
-            new(
-                "atmega328p",
-                ['B', 'C', 'D'],
-                ["OCR0A", "OCR0B", "OCR2B", "DIDR0", "DIDR1", "ADMUX", "PCMSK0", "PCMSK1", "PCMSK2", "EICRA"],
-                ["OCR1A", "OCR1B", "ICR1"],
-                "PRR",
-                ["PRTWI", "PRSPI", "PRUSART0"],
-                ["SLEEP_MODE_PWR_DOWN", "SLEEP_MODE_PWR_SAVE", "SLEEP_MODE_STANDBY", "SLEEP_MODE_EXT_STANDBY"]
-            ),
-            new(
-                "attiny85",
-                ['B'],
-                ["OCR0A", "OCR0B", "OCR1A", "OCR1B", "OCR1C", "DIDR0", "ADMUX", "PCMSK"],
-                [],
-                "PRR",
-                ["PRUSI"],
-                ["SLEEP_MODE_PWR_DOWN"]
-            ),
-            new(
-                "atmega1284p",
-                ['A', 'B', 'C', 'D'],
-                ["OCR0A", "OCR0B", "OCR2B", "DIDR0", "DIDR1", "ADMUX", "PCMSK0", "PCMSK1", "PCMSK2", "PCMSK3", "EICRA"],
-                ["OCR1A", "OCR1B", "OCR3A", "OCR3B", "ICR1"],
-                "PRR0",
-                ["PRTWI", "PRSPI", "PRUSART0", "PRUSART1"],
-                ["SLEEP_MODE_PWR_DOWN", "SLEEP_MODE_PWR_SAVE", "SLEEP_MODE_STANDBY", "SLEEP_MODE_EXT_STANDBY"]
-            ),
-        ];
+    [
+        new(
+            "atmega328p",
+            ['B', 'C', 'D'],
+            ["OCR0A", "OCR0B", "OCR2B", "DIDR0", "DIDR1", "ADMUX", "PCMSK0", "PCMSK1", "PCMSK2", "EICRA"],
+            ["OCR1A", "OCR1B", "ICR1"],
+            "PRR",
+            ["PRTWI", "PRSPI", "PRUSART0"],
+            ["SLEEP_MODE_PWR_DOWN", "SLEEP_MODE_PWR_SAVE", "SLEEP_MODE_STANDBY", "SLEEP_MODE_EXT_STANDBY"]
+        ),
+        new(
+            "attiny85",
+            ['B'],
+            ["OCR0A", "OCR0B", "OCR1A", "OCR1B", "OCR1C", "DIDR0", "ADMUX", "PCMSK"],
+            [],
+            "PRR",
+            ["PRUSI"],
+            ["SLEEP_MODE_PWR_DOWN"]
+        ),
+        new(
+            "atmega1284p",
+            ['A', 'B', 'C', 'D'],
+            ["OCR0A", "OCR0B", "OCR2B", "DIDR0", "DIDR1", "ADMUX", "PCMSK0", "PCMSK1", "PCMSK2", "PCMSK3", "EICRA"],
+            ["OCR1A", "OCR1B", "OCR3A", "OCR3B", "ICR1"],
+            "PRR0",
+            ["PRTWI", "PRSPI", "PRUSART0", "PRUSART1"],
+            ["SLEEP_MODE_PWR_DOWN", "SLEEP_MODE_PWR_SAVE", "SLEEP_MODE_STANDBY", "SLEEP_MODE_EXT_STANDBY"]
+        ),
+    ];
 
     /// <summary>All plain 8-bit registers, those of the ports first.</summary>
     public IReadOnlyList<string> Registers { get; } =
-        [.. Ports.SelectMany(port => new[] { $"DDR{port}", $"PORT{port}" }), .. Bytes];
+    [.. Ports.SelectMany(port => new[] { $"DDR{port}", $"PORT{port}" }), .. Bytes];
 
     /// <summary>Whether it is a small part with few vectors and differently named registers.</summary>
     public bool IsTiny => string.Equals(Name, "attiny85", StringComparison.Ordinal);

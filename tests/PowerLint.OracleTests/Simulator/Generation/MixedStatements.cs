@@ -52,7 +52,9 @@ internal sealed class MixedStatements(GenerationContext context)
     private void LocalFields(SourceText text, Scope scope, int depth)
     {
         var name = context.Name("f");
-        text.Line($"struct {{ int16_t s : 5; uint16_t t : 9; int8_t : 0; int8_t q : 2; uint8_t w; }} {name} = {{{Random.Between(-16, 15)}, {Random.Below(512)}, 1, {context.Byte()}}};");
+        text.Line(
+            $"struct {{ int16_t s : 5; uint16_t t : 9; int8_t : 0; int8_t q : 2; uint8_t w; }} {name} = {{{Random.Between(-16, 15)}, {Random.Below(512)}, 1, {context.Byte()}}};"
+        );
         text.Line($"{name}.t += {Random.Below(512)};");
         text.Line($"{name}.s = {name}.q - {Random.Between(0, 10)};");
         text.Line($"{context.Register()} = {name}.t >> {Random.Below(4)};");
@@ -71,9 +73,7 @@ internal sealed class MixedStatements(GenerationContext context)
             );
         }
 
-        context.Declarations.Line(
-            $"static void (*const {table}[{count}])(uint8_t) = {{{string.Join(", ", names)}}};"
-        );
+        context.Declarations.Line($"static void (*const {table}[{count}])(uint8_t) = {{{string.Join(", ", names)}}};");
         var index = context.Name("i");
         text.Line(
             Random.OneIn(2)

@@ -62,7 +62,9 @@ internal sealed class StatementGenerator
     /// <summary>Declares a local variable.</summary>
     public void Local(SourceText text, Scope scope)
     {
-        var type = Random.From(_context.Level >= 3 ? IntegerType.All : [IntegerType.U8, IntegerType.U8, IntegerType.U16]);
+        var type = Random.From(
+            _context.Level >= 3 ? IntegerType.All : [IntegerType.U8, IntegerType.U8, IntegerType.U16]
+        );
         var name = _context.Name("v");
         text.Line($"{type.Name} {name} = {_context.Expressions.Generate(scope.Readables, 1).Text};");
         scope.Readables.Add(new Readable(name, type));
@@ -241,18 +243,17 @@ internal sealed class StatementGenerator
     /// <summary>What expressions can read here: variables, some registers, calls of pure functions.</summary>
     private List<Readable> Reading(Scope scope)
     {
-        List<Readable> all =
-        [
-            .. scope.Readables,
-            new Readable(Random.From(_context.Part.Registers), IntegerType.U8),
-        ];
+        List<Readable> all = [.. scope.Readables, new Readable(Random.From(_context.Part.Registers), IntegerType.U8)];
         if (_context.Functions.Count > 0 && Random.OneIn(2))
         {
             var (name, result, parameters) = Random.From(_context.Functions);
-            var arguments = parameters.Select(type =>
-                _context.Expressions.Generate(scope.Readables, 1).As(type).Text
+            var arguments = parameters.Select(type => _context.Expressions.Generate(scope.Readables, 1).As(type).Text);
+            all.Add(
+                new Readable(
+                    string.Create(CultureInfo.InvariantCulture, $"{name}({string.Join(", ", arguments)})"),
+                    result
+                )
             );
-            all.Add(new Readable(string.Create(CultureInfo.InvariantCulture, $"{name}({string.Join(", ", arguments)})"), result));
         }
 
         return all;

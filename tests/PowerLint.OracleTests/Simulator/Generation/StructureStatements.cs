@@ -95,7 +95,9 @@ internal sealed class StructureStatements(GenerationContext context)
                         context.Declarations.Line("*reg = (*reg & ~(1 << bit)) | (!!on << bit);");
                         break;
                     default:
-                        context.Declarations.Line("*reg = on ? *reg | (uint8_t)(1u << bit) : *reg & (uint8_t)~(1u << bit);");
+                        context.Declarations.Line(
+                            "*reg = on ? *reg | (uint8_t)(1u << bit) : *reg & (uint8_t)~(1u << bit);"
+                        );
                         break;
                 }
             }
@@ -131,8 +133,12 @@ internal sealed class StructureStatements(GenerationContext context)
                             {
                                 d.Line("case 0: init->base[1] &= ~mask; init->base[2] &= ~mask; break;");
                                 d.Line("case 1: init->base[1] &= ~mask; init->base[2] |= mask; break;");
-                                d.Line($"case 2: init->base[2] |= mask;{(Random.OneIn(2) ? "" : " init->base[1] |= mask; break;")}");
-                                d.Line("default: init->base[1] |= mask; if (init->options >> 8 & mask) init->base[2] ^= mask;");
+                                d.Line(
+                                    $"case 2: init->base[2] |= mask;{(Random.OneIn(2) ? "" : " init->base[1] |= mask; break;")}"
+                                );
+                                d.Line(
+                                    "default: init->base[1] |= mask; if (init->options >> 8 & mask) init->base[2] ^= mask;"
+                                );
                             }
                         );
                     }
@@ -143,12 +149,16 @@ internal sealed class StructureStatements(GenerationContext context)
             $"{type} {variable} = {{.base = &PIN{Random.From(context.Part.Ports)}, .pins = {context.Byte()}, .mode = {Random.Below(4)}, .options = {Random.Below(30000)}}};"
         );
         text.Line($"{name}(&{variable});");
-        text.Line($"{variable}.pins {Random.Pick("=", "^=", "&=")} {context.Expressions.Generate(scope.Readables, 1).Text};");
+        text.Line(
+            $"{variable}.pins {Random.Pick("=", "^=", "&=")} {context.Expressions.Generate(scope.Readables, 1).Text};"
+        );
         text.Line($"{variable}.mode = {Random.Below(4)};");
         text.Line($"{name}(&{variable});");
         if (Random.OneIn(2))
         {
-            text.Line($"{name}(&({type}){{&PIN{Random.From(context.Part.Ports)}, {context.Byte()}, 0x1234, {Random.Below(4)}}});");
+            text.Line(
+                $"{name}(&({type}){{&PIN{Random.From(context.Part.Ports)}, {context.Byte()}, 0x1234, {Random.Below(4)}}});"
+            );
         }
     }
 
@@ -200,7 +210,8 @@ internal sealed class StructureStatements(GenerationContext context)
         text.Line($"{context.Register()} |= {context.Byte()};");
     }
 
-    private string Cast(Scope scope, IntegerType type) => context.Expressions.Generate(scope.Readables, 1).As(type).Text;
+    private string Cast(Scope scope, IntegerType type) =>
+        context.Expressions.Generate(scope.Readables, 1).As(type).Text;
 
     private string Noinline() => Random.OneIn(2) ? "__attribute__((noinline)) " : "";
 }

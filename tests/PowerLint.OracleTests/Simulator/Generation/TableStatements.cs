@@ -15,7 +15,9 @@ internal sealed class TableStatements(GenerationContext context)
     {
         var (table, index) = (context.Name("rows"), context.Name("r"));
         var count = Random.Between(2, 5);
-        var rows = Enumerable.Range(0, count).Select(_ => $"{{&{context.Register()}, {context.Byte()}, {context.Byte()}}}");
+        var rows = Enumerable
+            .Range(0, count)
+            .Select(_ => $"{{&{context.Register()}, {context.Byte()}, {context.Byte()}}}");
         context.Declarations.Line(
             $"static {(Random.OneIn(3) ? "" : "const ")}struct {{ volatile uint8_t *reg; uint8_t set, clear; }} {table}[] = {{{string.Join(", ", rows)}}};"
         );
@@ -75,7 +77,9 @@ internal sealed class TableStatements(GenerationContext context)
         text.Line(
             $"for (const uint8_t *{pointer} = {table}; {Random.Pick($"{pointer} < {table} + {count}", $"{pointer} != &{table}[{count}]", $"{pointer} - {table} < {count}")}; {pointer}++)"
         );
-        text.Line($"    {sum} = {Random.Pick($"({sum} << 1) ^ *{pointer}", $"{sum} + *{pointer}", $"{sum} ^ ({pointer}[0] >> 1)")};");
+        text.Line(
+            $"    {sum} = {Random.Pick($"({sum} << 1) ^ *{pointer}", $"{sum} + *{pointer}", $"{sum} ^ ({pointer}[0] >> 1)")};"
+        );
         text.Line($"{context.Register()} = {sum};");
         scope.Readables.Add(new Readable(sum, IntegerType.U8));
     }
@@ -85,7 +89,9 @@ internal sealed class TableStatements(GenerationContext context)
         var array = context.Name("a");
         var size = Random.Pick(2, 4, 8);
         var type = Random.From(context.Level >= 3 ? IntegerType.All : [IntegerType.U8, IntegerType.U16]);
-        text.Line($"{type.Name} {array}[{size}] = {{{Join(size, () => Random.Below(120).ToString(CultureInfo.InvariantCulture))}}};");
+        text.Line(
+            $"{type.Name} {array}[{size}] = {{{Join(size, () => Random.Below(120).ToString(CultureInfo.InvariantCulture))}}};"
+        );
         for (var times = Random.Between(1, 3); times > 0; times--)
         {
             text.Line($"{array}[{Index()}] {Random.Pick("=", "|=", "^=")} {Value(scope)};");

@@ -39,8 +39,14 @@ internal sealed class WakePrograms(GenerationContext context, StatementGenerator
     public void Loop(SourceText text, Scope scope, Action<SourceText, string> sleep)
     {
         var count = Random.Between(2, 4);
-        var registers = Enumerable.Range(0, Random.Between(1, 4)).Select(_ => context.Register()).Distinct(StringComparer.Ordinal).ToArray();
-        var counter = Random.From(context.Part.Registers.Where(r => !registers.Contains(r, StringComparer.Ordinal)).ToArray());
+        var registers = Enumerable
+            .Range(0, Random.Between(1, 4))
+            .Select(_ => context.Register())
+            .Distinct(StringComparer.Ordinal)
+            .ToArray();
+        var counter = Random.From(
+            context.Part.Registers.Where(r => !registers.Contains(r, StringComparer.Ordinal)).ToArray()
+        );
         var asFunctions = context.Level >= 5 && Random.OneIn(2);
         context.Declarations.Line("static uint8_t phase;");
         if (asFunctions)
