@@ -6,7 +6,11 @@ namespace PowerLint.Frontend;
 /// Lowers expressions. libclang does not say what its implicit conversions are, so they are worked out from the types: the
 /// value of a child, converted to the type of the node above it.
 /// </summary>
-internal sealed partial class ExpressionLowering(UnitLowering unit, FunctionLowering? function)
+internal sealed partial class ExpressionLowering(
+    UnitLowering unit,
+    FunctionLowering? function,
+    FunctionLowering? labels
+)
 {
     public UnitLowering Unit => unit;
 
@@ -64,9 +68,9 @@ internal sealed partial class ExpressionLowering(UnitLowering unit, FunctionLowe
                 return StatementExpression(cursor);
             case CXCursorKind.AddrLabelExpr:
                 var label = cursor.Children().First(child => child.Kind == CXCursorKind.LabelRef).Referenced;
-                return function is null
-                    ? Unknown(cursor, "address of a label in a static initialiser")
-                    : new AddressOfLabel(Types.Pointer, Range(cursor), function.LabelName(label));
+                return labels is null
+                    ? Unknown(cursor, "address of a label outside a function")
+                    : new AddressOfLabel(Types.Pointer, Range(cursor), labels.LabelName(label));
             case CXCursorKind.GenericSelectionExpr:
                 return Selected(cursor) is { } selected
                     ? ValueAs(selected, Types.Lower(cursor.Type))
@@ -113,10 +117,17 @@ internal sealed partial class ExpressionLowering(UnitLowering unit, FunctionLowe
     private static ClangCursor LastExpression(ClangCursor cursor) =>
         cursor.Children().Last(child => child.IsExpression);
 
-    private Expression ConvertTo(Expression value, CType type, ClangCursor at) =>
-        type is VoidType or AggregateType || value.Type is VoidType or AggregateType
+    private Expression ConvertTo(Expression value, CType type, ClangCursor at)
+    {
+        if (value is UnknownValue unknown && type is not VoidType && value.Type != type)
+        {
+            return new UnknownValue(type, unknown.Range, unknown.Reason, unknown.Operands);
+        }
+
+        return type is VoidType or AggregateType || value.Type is VoidType or AggregateType
             ? value
             : Folding.Convert(value, type, value.Range.Line > 0 ? value.Range : Range(at));
+    }
 
     private Expression Constant(ClangCursor cursor)
     {

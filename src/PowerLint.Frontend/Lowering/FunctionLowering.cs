@@ -13,7 +13,7 @@ internal sealed class FunctionLowering
     public FunctionLowering(UnitLowering unit)
     {
         _unit = unit;
-        Expressions = new ExpressionLowering(unit, this);
+        Expressions = new ExpressionLowering(unit, function: this, labels: this);
         Statements = new StatementLowering(unit, this);
     }
 

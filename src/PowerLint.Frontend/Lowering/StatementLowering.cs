@@ -150,7 +150,7 @@ internal sealed class StatementLowering(UnitLowering unit, FunctionLowering func
         {
             if (declaration.StorageClass != CXStorageClass.Extern)
             {
-                unit.MentionVariable(declaration);
+                unit.MentionVariable(declaration, function);
             }
 
             return;

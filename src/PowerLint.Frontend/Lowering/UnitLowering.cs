@@ -122,7 +122,9 @@ internal sealed class UnitLowering
     }
 
     /// <summary>The global of a variable with static storage.</summary>
-    public GlobalVariable MentionVariable(ClangCursor variable)
+    /// <param name="variable">One of its declarations.</param>
+    /// <param name="owner">The function that it is declared in, or null: its initial value may name the function's labels.</param>
+    public GlobalVariable MentionVariable(ClangCursor variable, FunctionLowering? owner = null)
     {
         var isExternal = variable.Linkage == CXLinkageKind.External;
         var key = variable.Canonical;
@@ -164,10 +166,9 @@ internal sealed class UnitLowering
         if (initializer.Exists)
         {
             _work.Enqueue(() =>
-                global.Initializer = new InitializerLowering(new ExpressionLowering(this, function: null)).Lower(
-                    declaration.Type,
-                    initializer
-                )
+                global.Initializer = new InitializerLowering(
+                    new ExpressionLowering(this, function: null, labels: owner)
+                ).Lower(declaration.Type, initializer)
             );
         }
 
@@ -274,8 +275,11 @@ internal sealed class UnitLowering
             && !declared.Attributes.IsGnuInline
         );
 
+    // The GNU spelling makes it a part of the function's type, C11's an attribute of the declaration.
     private static bool IsNoReturn(ClangCursor function, DeclaredFunction? declared) =>
-        declared?.Attributes.IsNoReturn ?? (function.HasAttributes && DeclarationAttributes.Of([function]).IsNoReturn);
+        declared?.Attributes.IsNoReturn == true
+        || (function.HasAttributes && DeclarationAttributes.Of([function]).IsNoReturn)
+        || function.Type.Spelling.Contains("noreturn", StringComparison.Ordinal);
 
     private void LowerFunction(FunctionSymbol symbol, DeclaredFunction declared)
     {

@@ -5,8 +5,9 @@ namespace PowerLint.Program;
 /// <summary>The text form of expressions.</summary>
 internal static class ExpressionPrinter
 {
-    public static string Print(Initializer initializer) =>
+    public static string Print(Initializer initializer, CType type) =>
         initializer.Entries is [ValueEntry { OffsetBytes: 0, BitField: null, Value: var only }]
+        && (only.Type == type || type is not AggregateType)
             ? Print(only)
             : $"{{ {string.Join(", ", initializer.Entries.Select(Print))} }}";
 
@@ -27,7 +28,7 @@ internal static class ExpressionPrinter
             PointerDifference difference =>
                 $"pointer-difference:{difference.Type}({Operand(difference.Left)}, {Operand(difference.Right)}, {Number(difference.ScaleBytes)})",
             InitializedTemporary temporary =>
-                $"(temporary {temporary.Variable.Name} : {temporary.Variable.Type} = {Print(temporary.Initializer)})",
+                $"(temporary {temporary.Variable.Name} : {temporary.Variable.Type} = {Print(temporary.Initializer, temporary.Variable.Type)})",
             Load load => $"{load.Type}{Volatile(load.IsVolatile)}[{Operand(load.Address)}]{Field(load.BitField)}",
             Assignment assignment => $"({Assignment(assignment)})",
             Call call => $"call:{call.Type} {Callee(call.Callee)}({string.Join(", ", call.Arguments.Select(Print))})",

@@ -72,7 +72,9 @@ public sealed class ProgramPrinter
             string.Create(CultureInfo.InvariantCulture, $"at(0x{global.AbsoluteAddress ?? 0:x})")
         );
         words.Add($"{global.Name} : {global.Type}");
-        var value = global.Initializer is { } initializer ? $" = {ExpressionPrinter.Print(initializer)}" : "";
+        var value = global.Initializer is { } initializer
+            ? $" = {ExpressionPrinter.Print(initializer, global.Type)}"
+            : "";
         Line(string.Join(' ', words) + value);
 
         void Add(bool condition, string word)
@@ -181,7 +183,9 @@ public sealed class ProgramPrinter
     {
         var variable = declaration.Variable;
         var text = $"local {(variable.IsVolatile ? "volatile " : "")}{variable.Name} : {variable.Type}";
-        text += declaration.Initializer is { } initializer ? $" = {ExpressionPrinter.Print(initializer)}" : "";
+        text += declaration.Initializer is { } initializer
+            ? $" = {ExpressionPrinter.Print(initializer, variable.Type)}"
+            : "";
         Line(declaration.Cleanup is { } cleanup ? $"{text} cleanup {cleanup}" : text);
     }
 
