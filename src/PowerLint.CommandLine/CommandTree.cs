@@ -38,6 +38,18 @@ internal static class CommandTree
 
     private static int Invoke(RootCommand root, string[] arguments, IConsole console)
     {
+        if (arguments is [{ Length: > 0 } first, ..] && first[0] != '-')
+        {
+            var commands = root.Subcommands.Select(command => command.Name).ToArray();
+            if (!commands.Contains(first, StringComparer.Ordinal))
+            {
+                throw new UsageException(
+                    $"there is no command '{first}'{NearestNames.Suggest(first, commands)} "
+                        + $"The commands are {string.Join(", ", commands)}."
+                );
+            }
+        }
+
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)
         {

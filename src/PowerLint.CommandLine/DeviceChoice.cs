@@ -67,6 +67,7 @@ internal static class DeviceChoice
     {
         try
         {
+            CheckOptions(catalog, name, settings);
             var options = (settings?.Options ?? []).ToImmutableDictionary(
                 option => option.Name,
                 option => option.Value,
@@ -77,6 +78,39 @@ internal static class DeviceChoice
         catch (DeviceModelException exception)
         {
             throw new UsageException(exception.Message);
+        }
+    }
+
+    /// <summary>Says which line of the configuration names a fuse that the part does not have.</summary>
+    private static void CheckOptions(DeviceCatalog catalog, string name, Settings? settings)
+    {
+        if (settings is null || settings.Options.IsEmpty)
+        {
+            return;
+        }
+
+        string[] known =
+        [
+            .. catalog
+                .Load(name)
+                .Registers.Where(register => register.Kind == RegisterKind.Option)
+                .SelectMany(register =>
+                    register.Fields.Keys.Select(field => $"{register.Name}.{field}").Prepend(register.Name)
+                ),
+        ];
+        ConfigurationError[] errors =
+        [
+            .. settings
+                .Options.Where(option => !known.Contains(option.Name, StringComparer.Ordinal))
+                .Select(option => new ConfigurationError(
+                    settings.Shown,
+                    option.Line,
+                    $"{name} has no fuse or option '{option.Name}'{NearestNames.Suggest(option.Name, known)}"
+                )),
+        ];
+        if (errors.Length > 0)
+        {
+            throw new ConfigurationException(errors);
         }
     }
 

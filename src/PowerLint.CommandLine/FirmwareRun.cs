@@ -55,7 +55,7 @@ internal sealed class FirmwareRun
         if (image is null && read.Errors.Count == 0)
         {
             throw new UsageException(
-                $"none of the {read.Units.Count} C files defines main(): give all files of one image, the one with main() among them"
+                "no main() in the C files that were read: give all files of one image, the one with main() among them"
             );
         }
 

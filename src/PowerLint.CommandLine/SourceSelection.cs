@@ -13,6 +13,15 @@ internal sealed record SourceSelection(string? Database, ImmutableArray<string> 
     /// <summary>What the request means. Without files and -p, a database in the working directory is taken.</summary>
     internal static SourceSelection From(FirmwareRequest request, CommandSession session)
     {
+        // Whatever is no option falls to the files: a mistyped option must not be looked for on the disk.
+        if (request.Files.FirstOrDefault(file => file.StartsWith('-')) is { } mistyped)
+        {
+            throw new UsageException(
+                $"there is no option '{mistyped}'{NearestNames.Suggest(mistyped, request.KnownOptions)}"
+                    + " Compiler flags go after --."
+            );
+        }
+
         ImmutableArray<string> files = [.. request.Files.Select(session.FullPath)];
         var database = request.Database is { } given ? session.FullPath(given) : null;
         if (database is null && files.IsEmpty)

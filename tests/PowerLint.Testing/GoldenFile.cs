@@ -21,9 +21,7 @@ public static class GoldenFile
             File.WriteAllText(path, text);
         }
 
-        var expected = File.Exists(path)
-            ? File.ReadAllText(path).Replace("\r\n", "\n", StringComparison.Ordinal)
-            : "";
+        var expected = File.Exists(path) ? File.ReadAllText(path).Replace("\r\n", "\n", StringComparison.Ordinal) : "";
         var left = path + ".actual";
         if (string.Equals(expected, text, StringComparison.Ordinal))
         {

@@ -46,6 +46,7 @@ internal sealed class FirmwareOptions
             parsed.GetValue(_configuration),
             parsed.GetValue(_database),
             [.. parsed.GetValue(_files) ?? []],
-            session.CompilerFlags
+            session.CompilerFlags,
+            [.. parsed.CommandResult.Command.Options.Select(option => option.Name)]
         );
 }

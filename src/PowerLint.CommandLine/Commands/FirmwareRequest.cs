@@ -8,10 +8,12 @@ namespace PowerLint.CommandLine;
 /// <param name="Database">The compile database or its folder, or null.</param>
 /// <param name="Files">The sources.</param>
 /// <param name="CompilerFlags">Flags for sources that no database knows.</param>
+/// <param name="KnownOptions">The command's options, to tell what a mistyped one may have meant.</param>
 internal sealed record FirmwareRequest(
     string? Device,
     string? Configuration,
     string? Database,
     ImmutableArray<string> Files,
-    ImmutableArray<string> CompilerFlags
+    ImmutableArray<string> CompilerFlags,
+    ImmutableArray<string> KnownOptions
 );

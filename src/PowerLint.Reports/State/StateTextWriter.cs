@@ -8,6 +8,7 @@ namespace PowerLint.Reports;
 public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IAnsiConsole console)
 {
     private readonly SourceLines _sources = new();
+    private readonly RegisterGroups _groups = new(result.Device);
 
     /// <summary>Prints every resting point.</summary>
     /// <param name="all">Whether registers that still hold their reset value are shown too.</param>
@@ -152,7 +153,7 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
             ? ""
             : $"{paths.Show(decisions[^1].Range.File.Path)}:{decisions[^1].Range.Line} {decisions[^1].Function}()";
         return new RegisterRow(
-            register.Kind == RegisterKind.Option ? "options" : register.Peripheral ?? "core",
+            _groups.Of(register),
             register.Name,
             BitText.Binary(bits, register.WidthBits),
             Fields(register, bits),
@@ -164,7 +165,7 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
     private static string Fields(Register register, KnownBits bits)
     {
         var shown = new List<string>();
-        foreach (var field in register.Fields.Values.OrderByDescending(field => field.LowBit))
+        foreach (var field in Widest(register).OrderByDescending(field => field.LowBit))
         {
             var mask = BitText.Mask(field.WidthBits);
             var value = (bits.Value >> field.LowBit) & mask;
@@ -183,6 +184,16 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
 
         return string.Join(' ', shown);
     }
+
+    /// <summary>Fields without those that are part of a wider one.</summary>
+    private static IEnumerable<Field> Widest(Register register) =>
+        register.Fields.Values.Where(field =>
+            !register.Fields.Values.Any(other =>
+                other.WidthBits > field.WidthBits
+                && other.LowBit <= field.LowBit
+                && other.LowBit + other.WidthBits >= field.LowBit + field.WidthBits
+            )
+        );
 
     /// <summary>Whether any bit that only the program changes is not known to hold its reset value.</summary>
     private static bool DiffersFromReset(Register register, KnownBits bits)
