@@ -58,7 +58,7 @@ internal sealed class CallChain
         var sites = new List<CallSite>();
         for (var chain = this; chain.Outer is not null; chain = chain.Outer)
         {
-            sites.Add(new CallSite(chain.Call!.Range, chain.Outer.Function.Name, chain.Function.Name));
+            sites.Add(new CallSite(chain.Call!.Range, chain.Outer.Function.DisplayName, chain.Function.DisplayName));
         }
 
         sites.Reverse();

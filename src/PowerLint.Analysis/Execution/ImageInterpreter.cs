@@ -212,7 +212,7 @@ internal sealed partial class ImageInterpreter
                     Address = address,
                     WidthBits = 8 * width,
                     Range = place,
-                    Function = function.Name,
+                    Function = function.DisplayName,
                     Calls = placeChain.Sites(),
                     Handler = chain.Handler,
                     Before = from,

@@ -89,7 +89,7 @@ internal sealed class ResultBuilder(
                 {
                     Kind = RestingKind.Sleep,
                     Range = visits.Range,
-                    Function = visits.Function.Name,
+                    Function = visits.Function.DisplayName,
                     Calls = visits.Chain.Sites(),
                     State = view,
                     SteadyState = steady is null ? view : new RegisterView(interpreter.Registers, steady),
@@ -120,7 +120,7 @@ internal sealed class ResultBuilder(
             {
                 Kind = RestingKind.EndlessLoop,
                 Range = range,
-                Function = function.Name,
+                Function = function.DisplayName,
                 Calls = chain?.Sites() ?? [],
                 State = view,
                 SteadyState = later is null ? view : new RegisterView(interpreter.Registers, later),
@@ -144,7 +144,7 @@ internal sealed class ResultBuilder(
     private static SourceRange PlaceOf(LoopRun run) => run.Chain.UserPlace(run.Place.Range).Range;
 
     private static EndlessLoop DescribeLoop(LoopRun run) =>
-        new(PlaceOf(run), run.Chain.UserPlace(run.Place.Range).Function.Name, run.HasSleep, null);
+        new(PlaceOf(run), run.Chain.UserPlace(run.Place.Range).Function.DisplayName, run.HasSleep, null);
 
     private ImmutableArray<LostWrite> LostWrites() =>
         [
@@ -173,7 +173,7 @@ internal sealed class ResultBuilder(
                 new BusyWait(
                     longest.Kind,
                     longest.Range,
-                    longest.Function.Handler?.SpelledVector ?? longest.Function.Name,
+                    longest.Function.DisplayName,
                     longest.Callee,
                     longest.Moment.Context,
                     longest.Cycles,
@@ -202,7 +202,7 @@ internal sealed class ResultBuilder(
                     var first = group.FirstOrDefault(p => p.Moment.Context != RunContext.StartUp) ?? group.First();
                     return new PollingLoop(
                         first.Range,
-                        first.Chain.Function.Name,
+                        first.Chain.Function.DisplayName,
                         first.Moment.Context,
                         first.Register,
                         group.Aggregate(0UL, (mask, poll) => mask | poll.Mask),

@@ -35,6 +35,9 @@ public sealed class Function(
     /// <summary>The name.</summary>
     public string Name => Symbol.Name;
 
+    /// <summary>The name that people know it by: a handler that a macro defines goes by its vector as written.</summary>
+    public string DisplayName => Handler?.SpelledVector ?? Name;
+
     /// <summary>What it returns.</summary>
     public CType ReturnType { get; } = returnType;
 
