@@ -178,11 +178,11 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             );
         }
 
-        foreach (var (key, value) in document.Entries)
+        foreach (var (key, _) in document.Entries)
         {
             if (SourcedSections.Contains(key.Text, StringComparer.Ordinal) && !named.Contains(key.Text))
             {
-                errors.Add(value, $"'sources' does not say where the section '{key.Text}' comes from");
+                errors.Add(key, $"'sources' does not say where the section '{key.Text}' comes from");
             }
         }
 

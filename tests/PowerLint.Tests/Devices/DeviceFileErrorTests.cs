@@ -1,0 +1,165 @@
+using PowerLint.Devices;
+
+namespace PowerLint.Tests.Devices;
+
+/// <summary>Mistakes in a device file are told with file, line and what to do.</summary>
+public sealed class DeviceFileErrorTests : IDisposable
+{
+    // A whole family in few lines; each test breaks one of them.
+    private const string Sound = """
+        family: toy
+        core: avr
+        members:
+          toy1: { macros: __TOY1__, packages: [dip4] }
+        documents:
+          ds: D1, data sheet of the toy
+        sources: { packages: ds, registers: ds, ports: ds, functions: ds, gates: ds, sleep: ds, modes: ds, peripherals: ds, interrupts: ds, protections: ds }
+        reset-clock: { hertz: 1e6, source: "ds, section 3" }
+        packages:
+          dip4: [PA0..PA1]
+        registers:
+          DIR: { address: 0x20, bits: DIR1 DIR0 }
+          OUT: { address: 0x21, bits: OUT1 OUT0 }
+          CTRL: { address: 0x22, bits: SM1 SM0 SE ADEN, fields: { SM: "3:2" } }
+          PRR: { address: 0x23, bits: PRADC }
+        gates:
+          PRR.PRADC: { open: { PRR.PRADC: 0 }, peripherals: [ADC] }
+        protections:
+          SM: { kind: unlock-bit, key-register: CTRL, keys: 0x80, protects: CTRL.SM }
+        ports:
+          A:
+            name: PA{bit}
+            bits: 0..1
+            output: { "DIR[{bit}]": 1 }
+            high: { "OUT[{bit}]": 1 }
+        functions:
+          ADC:
+            AN0: { pin: PA0, kind: analog, when: { CTRL.ADEN: 1 } }
+        sleep: { enable-bit: CTRL.SE }
+        modes:
+          idle: { depth: 1, select: { CTRL.SM: 0 } }
+          deep: { depth: 2, select: { CTRL.SM: 1..3 } }
+        peripherals:
+          ADC: { on: { CTRL.ADEN: 1 }, gate: PRR.PRADC, draws-in: all, works-in: idle }
+        interrupts:
+          ADC_vect: { number: 1, peripheral: ADC, enabled: { CTRL.ADEN: 1 }, wakes: idle }
+        currents:
+          - { mode: deep, volts: 3, typical-microamps: 0.1, source: "ds, table 1" }
+        """;
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("powerlint-devices").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void A_sound_file_loads()
+    {
+        var model = Load(Sound);
+        Assert.Equal("PA0 PA1", string.Join(' ', model.Pins.Select(p => p.Name)));
+        Assert.Equal("idle deep", string.Join(' ', model.SleepModes.Select(m => m.Name)));
+        Assert.Equal("D1, data sheet of the toy, table 1", model.SupplyCurrents[0].Source.ToString());
+    }
+
+    [Theory]
+    [InlineData("core: avr", "core: avr\nvoltage: 3", 3, "unknown section 'voltage'")]
+    [InlineData(
+        "bits: OUT1 OUT0 }",
+        "bits: OUT1 OUT0, adress: 1 }",
+        13,
+        "unknown key 'adress' in register OUT; did you mean 'address'?"
+    )]
+    [InlineData("{ CTRL.SM: 0 }", "{ CTLR.SM: 0 }", 31, "unknown register 'CTLR'; did you mean 'CTRL'?")]
+    [InlineData("{ CTRL.SM: 0 }", "{ CTRL.SN: 0 }", 31, "register CTRL has no field 'SN'; did you mean 'SE'?")]
+    [InlineData("{ CTRL.SM: 0 }", "{ \"CTRL[9]\": 0 }", 31, "'CTRL[9]' names no bits of CTRL, which has 8")]
+    [InlineData("{ CTRL.SM: 0 }", "{ CTRL.SM: 4 }", 31, "4 does not fit into CTRL.SM, which has 2 bits")]
+    [InlineData("SM: \"3:2\"", "SX: \"3:3\", SM: \"3:2\"", 14, "fields SX and SM1 of register CTRL overlap")]
+    [InlineData(
+        "SM: \"3:2\"",
+        "SM: \"3:1\", SX: \"2:1\", SY: \"1:0\"",
+        14,
+        "fields SY and SX of register CTRL overlap"
+    )]
+    [InlineData(
+        "SM: \"3:2\"",
+        "SM: \"8:7\"",
+        14,
+        "field CTRL.SM lies in no bits of its register: write a bit (3) or a range (7:4) below 8"
+    )]
+    [InlineData("address: 0x21", "address: 0x20", 13, "registers DIR and OUT overlap at 0x20")]
+    [InlineData("address: 0x21, ", "", 13, "register OUT lacks 'address'")]
+    [InlineData("[PA0..PA1]", "[PA0..PA2]", 10, "no port has a pin 'PA2'; did you mean 'PA0'?")]
+    [InlineData("pin: PA0", "pin: PB0", 28, "no port has a pin 'PB0'; did you mean 'PA0'?")]
+    [InlineData("deep: { depth: 2, ", "deep: { ", 32, "mode deep lacks 'depth'")]
+    [InlineData("depth: 2", "depth: 1", 32, "modes idle and deep have the same depth 1")]
+    [InlineData("works-in: idle", "works-in: idel", 34, "unknown sleep mode 'idel'; did you mean 'idle'?")]
+    [InlineData(
+        "gate: PRR.PRADC,",
+        "gate: PRR.PRAC,",
+        34,
+        "peripheral ADC has the unknown gate 'PRR.PRAC'; did you mean 'PRR.PRADC'?"
+    )]
+    [InlineData("peripheral: ADC,", "peripheral: ADD,", 36, "unknown peripheral 'ADD'; did you mean 'ADC'?")]
+    [InlineData(", source: \"ds, table 1\"", "", 38, "a row of 'currents' lacks 'source'")]
+    [InlineData(
+        "source: \"ds, table 1\"",
+        "source: table 1",
+        38,
+        "unknown document 'table 1': name one of 'documents', or write 'from memory'"
+    )]
+    [InlineData(" gates: ds,", "", 16, "'sources' does not say where the section 'gates' comes from")]
+    [InlineData("  PRR: {", "  DIR: { address: 0x24 }\n  PRR: {", 15, "'DIR' stands here twice: remove one of the two")]
+    [InlineData("  deep: {", "  idle: {", 32, "'idle' stands here twice: remove one of the two")]
+    [InlineData(
+        "kind: unlock-bit",
+        "kind: padlock",
+        19,
+        "'kind' of protection SM must be one of timed-key, unlock-bit, key-in-word, key-sequence, unlock-condition"
+    )]
+    [InlineData(
+        "packages: [dip4]",
+        "packages: [dip8]",
+        4,
+        "member toy1 comes in the unknown package 'dip8'; did you mean 'dip4'?"
+    )]
+    [InlineData("packages: [dip4]", "variants: tiny", 4, "unknown variant 'tiny'")]
+    [InlineData(
+        "core: avr",
+        "core: avr\nextends: toys",
+        3,
+        "'extends' names the file toys.yaml, which does not exist; did you mean 'toy'?"
+    )]
+    [InlineData("family: toy", "family: boy", 1, "'family' must be the file's own name without .yaml")]
+    [InlineData("name: PA{bit}", "name: PA{bti}", 21, "nothing fills '{bti}': give it in the instance")]
+    public void A_mistake_is_told_with_its_line(string from, string to, int line, string message)
+    {
+        Assert.Contains(from, Sound, StringComparison.Ordinal);
+        var broken = Sound.Replace(from, to, StringComparison.Ordinal);
+        var exception = Assert.Throws<DeviceModelException>(() => Load(broken));
+        Assert.Contains(new DeviceModelError(Path.Combine(_folder, "toy.yaml"), line, message), exception.Errors);
+    }
+
+    [Fact]
+    public void Broken_yaml_is_told_once()
+    {
+        var exception = Assert.Throws<DeviceModelException>(() =>
+            Load(Sound.Replace("idle: { depth: 1,", "idle: { depth: 1", StringComparison.Ordinal))
+        );
+        var error = Assert.Single(exception.Errors);
+        Assert.Equal(31, error.Line);
+        Assert.StartsWith("not valid YAML: ", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_unknown_part_names_the_nearest()
+    {
+        Load(Sound);
+        var exception = Assert.Throws<DeviceModelException>(() => DeviceCatalog.Open(_folder).Load("toy2"));
+        Assert.Equal("no model of a device 'toy2'; did you mean 'toy1'?", Assert.Single(exception.Errors).Message);
+    }
+
+    private DeviceModel Load(string text)
+    {
+        File.WriteAllText(Path.Combine(_folder, "toy.yaml"), text);
+        return DeviceCatalog.Open(_folder).Load("toy1");
+    }
+}

@@ -1,0 +1,140 @@
+using System.Text.Json.Nodes;
+using Json.Schema;
+using PowerLint.Devices;
+using PowerLint.Testing;
+using YamlDotNet.Core;
+using YamlDotNet.RepresentationModel;
+
+namespace PowerLint.Tests.Devices;
+
+/// <summary>Every file of <c>devices/</c> fits the published schema and loads, whole.</summary>
+public sealed class DeviceFilesTests
+{
+    private static readonly DeviceCatalog Catalog = DeviceCatalog.Open(RepositoryRoot.Combine("devices"));
+
+    public static TheoryData<string> Files =>
+        [
+            .. Directory
+                .EnumerateFiles(RepositoryRoot.Combine("devices"), "*.yaml")
+                .Select(f => Path.GetFileName(f)!)
+                .Order(StringComparer.Ordinal),
+        ];
+
+    public static TheoryData<string> Parts => [.. Catalog.Names];
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void A_file_fits_the_schema(string file)
+    {
+        var schema = JsonSchema.FromFile(RepositoryRoot.Combine("devices", "schema.json"));
+        var stream = new YamlStream();
+        using (var text = new StreamReader(RepositoryRoot.Combine("devices", file)))
+        {
+            stream.Load(text);
+        }
+
+        var instance = ToJson(stream.Documents[0].RootNode);
+        var results = schema.Evaluate(
+            System.Text.Json.JsonSerializer.SerializeToElement(instance),
+            new EvaluationOptions { OutputFormat = OutputFormat.List }
+        );
+        Assert.True(
+            results.IsValid,
+            string.Join(
+                Environment.NewLine,
+                (results.Details ?? [])
+                    .Where(d => d.Errors is not null)
+                    .Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}")
+            )
+        );
+    }
+
+    [Theory]
+    [MemberData(nameof(Parts))]
+    public void A_part_is_complete(string part)
+    {
+        var model = Catalog.Load(part);
+        Assert.NotEmpty(model.Pins);
+        Assert.NotEmpty(model.SleepModes);
+        Assert.NotEmpty(model.Interrupts);
+        Assert.NotEmpty(model.Peripherals);
+        Assert.NotEmpty(model.Sources);
+        Assert.NotNull(model.PinElectrics);
+        Assert.True(model.ResetClockHertz > 0);
+        Assert.Contains(model.SupplyCurrents, row => string.Equals(row.Mode, "active", StringComparison.Ordinal));
+        // A mode that no interrupt ends would be a grave.
+        Assert.All(
+            model.SleepModes,
+            mode =>
+                Assert.Contains(
+                    model.Interrupts,
+                    i => i.Wakes.Any(w => w.Modes.Contains(mode.Name, StringComparer.Ordinal))
+                )
+        );
+        // Every package brings something out, every pin can be parked.
+        Assert.All(
+            model.Packages,
+            package => Assert.Contains(model.Pins, pin => pin.BondedIn.Contains(package, StringComparer.Ordinal))
+        );
+        Assert.All(model.Pins, pin => Assert.NotEmpty(pin.ParkAsOutputLow));
+    }
+
+    [Fact]
+    public void Fuses_can_be_set_whole_and_by_field()
+    {
+        var factory = Catalog
+            .Load("atmega328p")
+            .Registers.Single(r => string.Equals(r.Name, "LFUSE", StringComparison.Ordinal));
+        // Source: data sheet 8271H, table 28-9 (fuse low byte: 0x62 by default).
+        Assert.Equal(0x62UL, factory.Reset);
+        var overrides = new Dictionary<string, ulong>(StringComparer.Ordinal) { ["LFUSE"] = 0xFF, ["LFUSE.CKOUT"] = 0 };
+        var set = Catalog
+            .Load("atmega328p", overrides)
+            .Registers.Single(r => string.Equals(r.Name, "LFUSE", StringComparison.Ordinal));
+        Assert.Equal(0xBFUL, set.Reset);
+    }
+
+    [Fact]
+    public void An_option_that_the_part_lacks_is_told()
+    {
+        var overrides = new Dictionary<string, ulong>(StringComparer.Ordinal) { ["LFUSES"] = 0xFF };
+        var exception = Assert.Throws<DeviceModelException>(() => Catalog.Load("atmega328p", overrides));
+        Assert.Equal(
+            "the configuration sets 'LFUSES', which atmega328p does not have; did you mean 'LFUSE'?",
+            Assert.Single(exception.Errors).Message
+        );
+    }
+
+    private static JsonNode? ToJson(YamlNode node)
+    {
+        switch (node)
+        {
+            case YamlMappingNode map:
+                var made = new JsonObject();
+                foreach (var (key, value) in map.Children)
+                {
+                    made[((YamlScalarNode)key).Value!] = ToJson(value);
+                }
+
+                return made;
+            case YamlSequenceNode list:
+                return new JsonArray([.. list.Children.Select(ToJson)]);
+            case YamlScalarNode { Style: ScalarStyle.Plain, Value: "~" or "null" or "" }:
+                return null;
+            case YamlScalarNode { Style: ScalarStyle.Plain, Value: "true" or "false" } flag:
+                return JsonValue.Create(flag.Value is "true");
+            case YamlScalarNode { Style: ScalarStyle.Plain } number
+                when double.TryParse(
+                    number.Value,
+                    System.Globalization.NumberStyles.Float,
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    out var real
+                ):
+                return real == Math.Floor(real) ? JsonValue.Create((long)real) : JsonValue.Create(real);
+            case YamlScalarNode scalar:
+                return JsonValue.Create(scalar.Value);
+            default:
+                throw new InvalidOperationException("device files have no anchors");
+        }
+    }
+}
