@@ -44,7 +44,7 @@ public sealed class DeviceDetectionTests
     {
         var found = Assert.IsType<DeviceDetection.Unknown>(Catalog.Detect(["-mmcu=atmega329p"], NoMacros));
         Assert.Equal("atmega329p", found.Asked);
-        Assert.Equal("atmega328p", found.Nearest[0]);
+        Assert.Contains("atmega328p", found.Nearest, StringComparer.Ordinal);
     }
 
     [Fact]

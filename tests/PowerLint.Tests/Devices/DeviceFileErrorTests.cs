@@ -129,7 +129,7 @@ public sealed class DeviceFileErrorTests : IDisposable
         "'extends' names the file toys.yaml, which does not exist; did you mean 'toy'?"
     )]
     [InlineData("family: toy", "family: boy", 1, "'family' must be the file's own name without .yaml")]
-    [InlineData("name: PA{bit}", "name: PA{bti}", 21, "nothing fills '{bti}': give it in the instance")]
+    [InlineData("name: PA{bit}", "name: PA{bti}", 22, "nothing fills '{bti}': give it in the instance")]
     public void A_mistake_is_told_with_its_line(string from, string to, int line, string message)
     {
         Assert.Contains(from, Sound, StringComparison.Ordinal);

@@ -12,6 +12,8 @@ public sealed class DeviceFilesTests
 {
     private static readonly DeviceCatalog Catalog = DeviceCatalog.Open(RepositoryRoot.Combine("devices"));
 
+    private static readonly JsonSchema Schema = JsonSchema.FromFile(RepositoryRoot.Combine("devices", "schema.json"));
+
     public static TheoryData<string> Files =>
         [
             .. Directory
@@ -26,7 +28,6 @@ public sealed class DeviceFilesTests
     [MemberData(nameof(Files))]
     public void A_file_fits_the_schema(string file)
     {
-        var schema = JsonSchema.FromFile(RepositoryRoot.Combine("devices", "schema.json"));
         var stream = new YamlStream();
         using (var text = new StreamReader(RepositoryRoot.Combine("devices", file)))
         {
@@ -34,7 +35,7 @@ public sealed class DeviceFilesTests
         }
 
         var instance = ToJson(stream.Documents[0].RootNode);
-        var results = schema.Evaluate(
+        var results = Schema.Evaluate(
             System.Text.Json.JsonSerializer.SerializeToElement(instance),
             new EvaluationOptions { OutputFormat = OutputFormat.List }
         );
