@@ -56,7 +56,7 @@ internal sealed partial class ImageInterpreter
             IntegerValue.Constant(integer.Bits, (ulong)field.BitOffset),
             isSigned: false
         );
-        var narrow = IntegerArithmetic.Convert(shifted, field.BitWidth, sourceIsSigned: false);
+        var narrow = IntegerArithmetic.LowBits(shifted, field.BitWidth);
         return IntegerArithmetic.Convert(narrow, BitsOf(type), IsSigned(type));
     }
 
@@ -207,11 +207,7 @@ internal sealed partial class ImageInterpreter
         }
 
         var part = value is IntegerValue integer
-            ? IntegerArithmetic.Convert(
-                IntegerArithmetic.Convert(integer, field.BitWidth, false),
-                field.StorageBits,
-                false
-            )
+            ? IntegerArithmetic.Convert(IntegerArithmetic.LowBits(integer, field.BitWidth), field.StorageBits, false)
             : IntegerValue.Unknown(field.StorageBits);
         if (value is not IntegerValue)
         {
@@ -239,7 +235,7 @@ internal sealed partial class ImageInterpreter
             assignment.Range,
             state
         );
-        var read = IntegerArithmetic.Convert(part, field.BitWidth, sourceIsSigned: false);
+        var read = IntegerArithmetic.LowBits(part, field.BitWidth);
         return IntegerArithmetic.Convert(read, BitsOf(assignment.Type), IsSigned(assignment.Type));
     }
 

@@ -206,6 +206,15 @@ internal sealed partial class ImageInterpreter
             }
         }
 
+        if (function.IsVariadic)
+        {
+            PassVariadicArguments(
+                frame,
+                arguments.AsSpan(Math.Min(function.Parameters.Count, arguments.Length)),
+                state
+            );
+        }
+
         var end = Execute(function.Body, state);
         DropStrayJumps();
         end = Join(frame.Returned, end);

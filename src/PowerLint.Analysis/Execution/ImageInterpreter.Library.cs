@@ -290,6 +290,18 @@ internal sealed partial class ImageInterpreter
             or "__builtin_unreachable"
             or "__builtin_prefetch":
                 return AnyValue.Instance;
+            case "__builtin_va_start" when arguments.Length > 0:
+                var list = PointerValue.To(_regions.OfVariadicArguments(_frame.Function, _frame.Depth));
+                StoreBytes(arguments[0], _image.Target.PointerBits / 8, list, call, call.Range, state);
+                return AnyValue.Instance;
+            case "__builtin_va_copy" when arguments.Length > 1:
+                var copied = LoadBytes(arguments[1], _image.Target.PointerBits / 8, state, ulong.MaxValue);
+                StoreBytes(arguments[0], _image.Target.PointerBits / 8, copied, call, call.Range, state);
+                return AnyValue.Instance;
+            case "__builtin_va_end":
+                return AnyValue.Instance;
+            case "__builtin_va_arg" when arguments.Length > 0:
+                return NextVariadicArgument(arguments[0], call, state);
             case "__builtin_avr_delay_cycles" or "__delay_cycles":
                 NoteDelay(call, arguments, name, state);
                 return AnyValue.Instance;
@@ -313,6 +325,40 @@ internal sealed partial class ImageInterpreter
             default:
                 return null;
         }
+    }
+
+    // Arguments stand one after the other, eight bytes each, so that the type that is asked for does not matter.
+    private const int VariadicSlotBytes = 8;
+
+    private void PassVariadicArguments(Frame frame, ReadOnlySpan<AbstractValue> extra, MachineState state)
+    {
+        var region = _regions.OfVariadicArguments(frame.Function, frame.Depth);
+        frame.Locals.Add(region);
+        MemoryModel.Drop(state, region);
+        for (var i = 0; i < extra.Length; i++)
+        {
+            var value = extra[i] is IntegerValue integer
+                ? IntegerArithmetic.Convert(integer, 8 * VariadicSlotBytes, sourceIsSigned: false)
+                : extra[i];
+            _memory.Write(state, region, i * VariadicSlotBytes, VariadicSlotBytes, value);
+        }
+    }
+
+    private AbstractValue NextVariadicArgument(AbstractValue list, Call call, MachineState state)
+    {
+        var pointerBytes = _image.Target.PointerBits / 8;
+        var place = LoadBytes(list, pointerBytes, state, ulong.MaxValue);
+        if (place is not PointerValue pointer)
+        {
+            return UnknownOf(call.Type);
+        }
+
+        var value = LoadBytes(pointer, VariadicSlotBytes, state, ulong.MaxValue);
+        var next = pointer.Move(IntegerValue.Constant(PointerValue.OffsetBits, VariadicSlotBytes), AddOffsets);
+        StoreBytes(list, pointerBytes, next, call, call.Range, state);
+        return value is IntegerValue integer
+            ? Typed(IntegerArithmetic.LowBits(integer, Math.Max(8, BitsOf(call.Type))), call.Type)
+            : Typed(value, call.Type);
     }
 
     private void NoteDelay(Call call, AbstractValue[] arguments, string name, MachineState state)

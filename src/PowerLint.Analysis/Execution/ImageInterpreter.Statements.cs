@@ -462,7 +462,7 @@ internal sealed partial class ImageInterpreter
                 ?? IntegerValue.Unknown(8 * width);
             var mask = IntegerValue.MaskOf(field.BitWidth) << field.BitOffset;
             var part = value as IntegerValue ?? IntegerValue.Unknown(field.BitWidth);
-            part = IntegerArithmetic.Convert(IntegerArithmetic.Convert(part, field.BitWidth, false), 8 * width, false);
+            part = IntegerArithmetic.Convert(IntegerArithmetic.LowBits(part, field.BitWidth), 8 * width, false);
             var shifted = IntegerArithmetic.Apply(
                 BinaryOperator.ShiftLeft,
                 part,

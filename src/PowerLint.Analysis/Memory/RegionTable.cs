@@ -58,6 +58,19 @@ internal sealed class RegionTable(Image image, Action<Region, Initializer> fill)
         return region;
     }
 
+    /// <summary>The arguments beyond the named ones of an active call.</summary>
+    public Region OfVariadicArguments(Function function, int depth)
+    {
+        var key = (function, depth);
+        if (!_byObject.TryGetValue(key, out var region))
+        {
+            region = Add(new Region(_regions.Count, $"{function.Name}(...)", 0));
+            _byObject.Add(key, region);
+        }
+
+        return region;
+    }
+
     public Region OfLabel(Function function, string label)
     {
         var key = (function, label);

@@ -74,6 +74,10 @@ internal static class IntegerArithmetic
     public static IntegerValue Complement(IntegerValue a) =>
         Apply(BinaryOperator.Xor, a, IntegerValue.Constant(a.Bits, a.Mask), isSigned: false);
 
+    /// <summary>The low bits, as a bit-field or a byte of a word has them; one bit is a bit, not a truth.</summary>
+    public static IntegerValue LowBits(IntegerValue a, int bits) =>
+        bits >= a.Bits ? a : ConvertWidth(a, bits, extendSign: false);
+
     /// <summary>Converts to another width; a boolean target asks whether the value is not zero.</summary>
     public static IntegerValue Convert(IntegerValue a, int bits, bool sourceIsSigned)
     {
