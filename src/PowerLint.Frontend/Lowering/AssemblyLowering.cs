@@ -55,7 +55,7 @@ internal static unsafe partial class AssemblyLowering
             {
                 var place = expressions.PlaceOf(new ClangCursor(operand));
                 outputs.Add(
-                    new AssemblyOutput(null, NativeString.Take(constraint), place.Address, types.Lower(place.Type))
+                    new AssemblyOutput(null, NativeString.Take(constraint), place.Address, place.ObjectType(types))
                 );
             }
         }

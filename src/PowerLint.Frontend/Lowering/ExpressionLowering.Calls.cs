@@ -75,11 +75,11 @@ internal sealed partial class ExpressionLowering
             var argument = Value(cursor.Argument(i));
             arguments[i] =
                 type is { } signature && i < signature.ParameterCount
-                    ? ConvertTo(argument, Types.Lower(signature.Parameter(i)), cursor)
+                    ? ConvertTo(argument, Types.LowerValue(signature.Parameter(i)), cursor)
                     : argument;
         }
 
-        return new Call(Types.Lower(cursor.Type), range, target, arguments);
+        return new Call(ValueType(cursor), range, target, arguments);
     }
 
     private static ClangType? FunctionType(ClangCursor callee)
@@ -114,15 +114,15 @@ internal sealed partial class ExpressionLowering
         switch (name[BuiltinPrefix.Length..])
         {
             case "expect" or "expect_with_probability" or "assume_aligned" or "launder":
-                return ValueAs(cursor.Argument(0), Types.Lower(cursor.Type));
+                return ValueAs(cursor.Argument(0), ValueType(cursor));
             case "assume":
                 return new IntegerConstant(Types.Int, Range(cursor), 0);
             case "constant_p":
                 // An optimising compiler may answer 1 for more than this; 0 is right for what is not constant in the source.
                 var isConstant = Value(cursor.Argument(0)) is IntegerConstant or FloatingConstant;
-                return new IntegerConstant(Types.Lower(cursor.Type), Range(cursor), isConstant ? 1u : 0u);
+                return new IntegerConstant(ValueType(cursor), Range(cursor), isConstant ? 1u : 0u);
             case "inf" or "inff" or "huge_val" or "huge_valf" or "nan" or "nanf":
-                return Types.Lower(cursor.Type) is FloatingType type
+                return ValueType(cursor) is FloatingType type
                     ? new FloatingConstant(
                         type,
                         Range(cursor),
@@ -132,7 +132,7 @@ internal sealed partial class ExpressionLowering
             default:
                 // bswap16(0x1234) and the like.
                 return
-                    Types.Lower(cursor.Type) is IntegerType integer
+                    ValueType(cursor) is IntegerType integer
                     && cursor.ArgumentCount > 0
                     && cursor.EvaluateInteger() is { } value
                     ? new IntegerConstant(
@@ -157,7 +157,7 @@ internal sealed partial class ExpressionLowering
         {
             case "__builtin_va_arg":
                 return new Call(
-                    Types.Lower(cursor.Type),
+                    ValueType(cursor),
                     Range(cursor),
                     new AddressOfFunction(Types.Pointer, Range(cursor), unit.Mention(word)),
                     [.. operands.Take(1).Select(operand => AddressOrValue(operand))]
@@ -183,14 +183,14 @@ internal sealed partial class ExpressionLowering
     }
 
     private Expression Evaluated(ClangCursor cursor) =>
-        cursor.EvaluateInteger() is { } value && Types.Lower(cursor.Type) is IntegerType type
+        cursor.EvaluateInteger() is { } value && ValueType(cursor) is IntegerType type
             ? new IntegerConstant(type, Range(cursor), Folding.Truncate(unchecked((ulong)value), type.Bits))
             : Unknown(cursor, "offset that is not constant");
 
     // The tree gives the object, the memory order and then the values, whatever the order in the source.
     private Expression Atomic(ClangCursor cursor, string name, List<ClangCursor> operands)
     {
-        var type = Types.Lower(cursor.Type);
+        var type = ValueType(cursor);
         var range = Range(cursor);
         var pointer = Value(operands[0]);
         if (name.EndsWith("_load_n", StringComparison.Ordinal) || name is "__c11_atomic_load")
@@ -198,7 +198,7 @@ internal sealed partial class ExpressionLowering
             return new Load(type, range, pointer, isVolatile: true);
         }
 
-        var pointee = TypeLowering.Strip(TypeLowering.Strip(operands[0].Type).Pointee);
+        var pointee = TypeLowering.PointeeOf(operands[0].Type);
         var objectType = Types.Lower(pointee);
         if (
             operands.Count > 2

@@ -8,7 +8,7 @@ internal sealed partial class ExpressionLowering
     {
         var operand = FirstExpression(cursor);
         var range = Range(cursor);
-        var type = Types.Lower(cursor.Type);
+        var type = ValueType(cursor);
         switch (cursor.UnaryOperator)
         {
             case CXUnaryOperatorKind.PostInc:
@@ -42,7 +42,7 @@ internal sealed partial class ExpressionLowering
         var parts = cursor.Children();
         var (left, right) = (parts[0], parts[^1]);
         var range = Range(cursor);
-        var type = Types.Lower(cursor.Type);
+        var type = ValueType(cursor);
         switch (cursor.BinaryOperator)
         {
             case CXBinaryOperatorKind.Assign:
@@ -73,7 +73,7 @@ internal sealed partial class ExpressionLowering
 
     private Expression Logical(ClangCursor cursor, ClangCursor left, ClangCursor right, bool isAnd)
     {
-        var type = Types.Lower(cursor.Type);
+        var type = ValueType(cursor);
         var range = Range(cursor);
         var first = Condition(left);
         if (first is IntegerConstant constant && constant.Value != 0 != isAnd)
@@ -101,7 +101,7 @@ internal sealed partial class ExpressionLowering
         var range = Range(cursor);
         if (isDifference)
         {
-            return new PointerDifference(Types.Lower(cursor.Type), range, Value(left), Value(right), step);
+            return new PointerDifference(ValueType(cursor), range, Value(left), Value(right), step);
         }
 
         var scale = cursor.BinaryOperator == CXBinaryOperatorKind.Sub ? -step : step;
@@ -113,7 +113,7 @@ internal sealed partial class ExpressionLowering
     private Assignment Assign(ClangCursor cursor, ClangCursor left, ClangCursor right)
     {
         var place = PlaceOf(left);
-        var type = Types.Lower(place.Type);
+        var type = place.ObjectType(Types);
         return new Assignment(type, Range(cursor), place.Address, ValueAs(right, type), place.IsVolatile, place.Field);
     }
 
@@ -122,7 +122,7 @@ internal sealed partial class ExpressionLowering
         var parts = cursor.Children();
         var (left, right) = (parts[0], parts[^1]);
         var place = PlaceOf(left);
-        var type = Types.Lower(place.Type);
+        var type = place.ObjectType(Types);
         var value = Value(right);
         if (Operator(cursor.BinaryOperator) is not { } @operator || type is AggregateType)
         {
@@ -169,7 +169,7 @@ internal sealed partial class ExpressionLowering
     {
         var place = PlaceOf(operand);
         var range = Range(cursor);
-        var type = Types.Lower(place.Type);
+        var type = place.ObjectType(Types);
         long scale = 0;
         CType computation;
         Expression one;

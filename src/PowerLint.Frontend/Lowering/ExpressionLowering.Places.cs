@@ -12,7 +12,13 @@ internal sealed partial class ExpressionLowering
             case CXCursorKind.ParenExpr:
                 return PlaceOf(FirstExpression(cursor));
             case CXCursorKind.DeclRefExpr when Variable(cursor) is { } variable:
-                return new Place(new AddressOfVariable(Types.Pointer, Range(cursor), variable), cursor.Type, null);
+                return new Place(
+                    new AddressOfVariable(Types.Pointer, Range(cursor), variable),
+                    cursor.Type,
+                    null,
+                    variable is LocalVariable { IsParameter: true }
+                        && (TypeLowering.IsArray(cursor.Type) || TypeLowering.IsFunction(cursor.Type))
+                );
             case CXCursorKind.MemberRefExpr:
                 return Member(cursor);
             case CXCursorKind.ArraySubscriptExpr:
@@ -67,7 +73,7 @@ internal sealed partial class ExpressionLowering
         var @base = FirstExpression(cursor);
         var isArrow = IsPointer(@base.Type);
         var address = isArrow ? Value(@base) : PlaceOf(@base).Address;
-        var record = isArrow ? TypeLowering.Strip(@base.Type).Pointee : @base.Type;
+        var record = isArrow ? TypeLowering.PointeeOf(@base.Type) : @base.Type;
         var field = cursor.Referenced;
         var range = Range(cursor);
         if (OffsetBits(record, field) is not { } offset)

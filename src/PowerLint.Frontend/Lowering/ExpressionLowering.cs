@@ -16,6 +16,8 @@ internal sealed partial class ExpressionLowering(
 
     private TypeLowering Types => unit.Types;
 
+    private CType ValueType(ClangCursor cursor) => Types.LowerValue(cursor.Type);
+
     private SourceRange Range(ClangCursor cursor) => unit.Sources.Range(cursor);
 
     /// <summary>An expression whose value nobody asks for.</summary>
@@ -41,7 +43,7 @@ internal sealed partial class ExpressionLowering(
             case CXCursorKind.UnaryExpr:
                 return Constant(cursor);
             case CXCursorKind.FloatingLiteral:
-                return Types.Lower(cursor.Type) is FloatingType floating && cursor.EvaluateFloating() is { } real
+                return ValueType(cursor) is FloatingType floating && cursor.EvaluateFloating() is { } real
                     ? new FloatingConstant(floating, Range(cursor), floating.Bits == 32 ? (float)real : real)
                     : Unknown(cursor, "floating constant");
             case CXCursorKind.DeclRefExpr:
@@ -73,7 +75,7 @@ internal sealed partial class ExpressionLowering(
                     : new AddressOfLabel(Types.Pointer, Range(cursor), labels.LabelName(label));
             case CXCursorKind.GenericSelectionExpr:
                 return Selected(cursor) is { } selected
-                    ? ValueAs(selected, Types.Lower(cursor.Type))
+                    ? ValueAs(selected, ValueType(cursor))
                     : Unknown(cursor, "generic selection");
             case CXCursorKind.UnexposedExpr:
                 return Unexposed(cursor);
@@ -131,7 +133,7 @@ internal sealed partial class ExpressionLowering(
 
     private Expression Constant(ClangCursor cursor)
     {
-        var type = Types.Lower(cursor.Type);
+        var type = ValueType(cursor);
         if (cursor.EvaluateInteger() is { } value && type is IntegerType integer)
         {
             return new IntegerConstant(type, Range(cursor), Folding.Truncate(unchecked((ulong)value), integer.Bits));
@@ -148,7 +150,7 @@ internal sealed partial class ExpressionLowering(
         switch (referenced.Kind)
         {
             case CXCursorKind.EnumConstantDecl:
-                var type = Types.Lower(cursor.Type);
+                var type = ValueType(cursor);
                 var value = unchecked((ulong)referenced.EnumValue);
                 return new IntegerConstant(
                     type,
@@ -164,18 +166,18 @@ internal sealed partial class ExpressionLowering(
 
     private Expression Read(Place place, ClangCursor cursor)
     {
-        if (TypeLowering.IsArray(place.Type) || TypeLowering.IsFunction(place.Type))
+        if (!place.IsDecayed && (TypeLowering.IsArray(place.Type) || TypeLowering.IsFunction(place.Type)))
         {
             return place.Address;
         }
 
-        return new Load(Types.Lower(place.Type), Range(cursor), place.Address, place.IsVolatile, place.Field);
+        return new Load(place.ObjectType(Types), Range(cursor), place.Address, place.IsVolatile, place.Field);
     }
 
     private Expression Cast(ClangCursor cursor)
     {
         var value = Value(LastExpression(cursor));
-        var type = Types.Lower(cursor.Type);
+        var type = ValueType(cursor);
         return type is AggregateType && value.Type != type
             ? Unknown(cursor, "cast to a union", value)
             : ConvertTo(value, type, cursor);
@@ -183,7 +185,7 @@ internal sealed partial class ExpressionLowering(
 
     private Expression Choose(ClangCursor cursor, Expression condition, Expression? whenTrue, Expression whenFalse)
     {
-        var type = Types.Lower(cursor.Type);
+        var type = ValueType(cursor);
         if (whenTrue is not null && condition is IntegerConstant constant)
         {
             return ConvertTo(constant.Value != 0 ? whenTrue : whenFalse, type, cursor);
@@ -224,7 +226,7 @@ internal sealed partial class ExpressionLowering(
             }
         }
 
-        var type = Types.Lower(cursor.Type);
+        var type = ValueType(cursor);
         return new StatementExpression(
             type,
             Range(cursor),
@@ -251,16 +253,16 @@ internal sealed partial class ExpressionLowering(
         switch (operands.Count)
         {
             case 1 when !children.Exists(child => child.Kind == CXCursorKind.MemberRef):
-                return ConvertTo(Value(operands[0]), Types.Lower(cursor.Type), cursor);
+                return ConvertTo(Value(operands[0]), ValueType(cursor), cursor);
             case 3:
                 // __builtin_choose_expr: only the chosen side is compiled.
                 var isFirst = operands[0].EvaluateInteger() is { } value and not 0;
-                return ValueAs(operands[isFirst ? 1 : 2], Types.Lower(cursor.Type));
+                return ValueAs(operands[isFirst ? 1 : 2], ValueType(cursor));
             case 4:
                 // a ?: b, shown as the common operand, the condition, the two results.
                 return Choose(cursor, Condition(operands[0]), null, Value(operands[3]));
             default:
-                return cursor.EvaluateInteger() is { } constant && Types.Lower(cursor.Type) is IntegerType type
+                return cursor.EvaluateInteger() is { } constant && ValueType(cursor) is IntegerType type
                     ? new IntegerConstant(type, Range(cursor), Folding.Truncate(unchecked((ulong)constant), type.Bits))
                     : Unknown(cursor, "expression that the parser does not name", [.. operands.Select(Value)]);
         }
@@ -270,6 +272,6 @@ internal sealed partial class ExpressionLowering(
     {
         var range = Range(cursor);
         unit.ReportGap(range, reason);
-        return new UnknownValue(Types.Lower(cursor.Type), range, reason, operands);
+        return new UnknownValue(ValueType(cursor), range, reason, operands);
     }
 }

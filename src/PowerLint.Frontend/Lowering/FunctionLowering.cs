@@ -54,11 +54,10 @@ internal sealed class FunctionLowering
     public LocalVariable Declare(ClangCursor declaration, bool isParameter)
     {
         var name = declaration.Spelling;
-        // An array parameter is a pointer, which clang has already made of it.
         var variable = new LocalVariable(
             name.Length == 0 ? _unit.UnnamedObject("parameter") : name,
-            _unit.Types.Lower(declaration.Type),
-            TypeLowering.IsVolatile(declaration.Type),
+            isParameter ? _unit.Types.LowerValue(declaration.Type) : _unit.Types.Lower(declaration.Type),
+            !(isParameter && TypeLowering.IsArray(declaration.Type)) && TypeLowering.IsVolatile(declaration.Type),
             _unit.Sources.Range(declaration),
             isParameter
         );

@@ -71,6 +71,9 @@ internal sealed class TypeLowering(TargetLayout target)
         }
     }
 
+    /// <summary>The type of a value: arrays and functions become pointers.</summary>
+    public CType LowerValue(ClangType type) => IsArray(type) ? Pointer : Lower(type);
+
     /// <summary>C's integer promotions.</summary>
     public CType Promote(CType type) => type is IntegerType integer && integer.Bits < target.IntBits ? Int : type;
 
@@ -106,12 +109,17 @@ internal sealed class TypeLowering(TargetLayout target)
         return canonical.IsConst;
     }
 
+    /// <summary>What a pointer points at, or what an array holds.</summary>
+    public static ClangType PointeeOf(ClangType pointer)
+    {
+        var stripped = Strip(pointer);
+        return Strip(IsArray(stripped) ? stripped.ArrayElement : stripped.Pointee);
+    }
+
     /// <summary>Bytes that a pointer of this type moves at a step: one for void and functions; null for variable arrays.</summary>
     public static long? StepBytes(ClangType pointer)
     {
-        var stripped = Strip(pointer);
-        var pointee = IsArray(stripped) ? stripped.ArrayElement : stripped.Pointee;
-        var canonical = Strip(pointee);
+        var canonical = PointeeOf(pointer);
         if (canonical.Kind is CXTypeKind.Void or CXTypeKind.FunctionProto or CXTypeKind.FunctionNoProto)
         {
             return 1;

@@ -301,7 +301,7 @@ internal sealed class UnitLowering
             .Range(0, Math.Max(0, type.ParameterCount))
             .Select(i => new LocalVariable(
                 UnnamedObject("parameter"),
-                Types.Lower(type.Parameter(i)),
+                Types.LowerValue(type.Parameter(i)),
                 isVolatile: false,
                 range,
                 isParameter: true
