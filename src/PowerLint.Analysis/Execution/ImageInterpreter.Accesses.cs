@@ -391,9 +391,27 @@ internal sealed partial class ImageInterpreter
                     (value.Known >> (8 * i)) << slot.Shift,
                     (value.Value >> (8 * i)) << slot.Shift
                 );
-                NoteLatched(state, slot.Register, written, decision);
+                NoteLatched(state, slot.Register, WithoutEchoes(written, slot, address, width, value), decision);
             }
         }
+    }
+
+    // A strobe that is read as unknown and written back as read starts nothing: it counts as not written.
+    private static KnownBits WithoutEchoes(
+        KnownBits written,
+        RegisterSlot slot,
+        ulong address,
+        int width,
+        IntegerValue value
+    )
+    {
+        if (value.Origin is not { } origin || origin.Address != address || origin.Bits != 8 * width)
+        {
+            return written;
+        }
+
+        var echoes = (origin.Mask << slot.Shift) & slot.Register.HardwareChanged & ~written.Known;
+        return new KnownBits(written.Known | echoes, written.Value);
     }
 
     private void NoteLatched(MachineState state, Register? register, KnownBits written, Decision? decision)
