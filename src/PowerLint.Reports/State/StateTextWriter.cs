@@ -139,9 +139,10 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
             console.PrintLine("  " + group.Key, Styles.Heading);
             foreach (var row in group)
             {
-                console.Print($"    {row.Register.PadRight(name)}  {row.Value.PadRight(value)}  ");
-                console.Print(row.DecidedBy.Length == 0 ? row.Fields : row.Fields.PadRight(fields), Styles.Plain);
-                console.PrintLine(row.DecidedBy.Length == 0 ? "" : "  " + row.DecidedBy, Styles.Place);
+                var line =
+                    $"    {row.Register.PadRight(name)}  {row.Value.PadRight(value)}  {row.Fields.PadRight(fields)}  ";
+                console.Print(row.DecidedBy.Length == 0 ? line.TrimEnd() : line);
+                console.PrintLine(row.DecidedBy, Styles.Place);
             }
         }
     }
