@@ -58,7 +58,9 @@ public sealed class CompiledFunctionsTests(ITestOutputHelper output)
                 .ToArray();
             var agreements = Evaluate(images);
             var faults = agreements.SelectMany((a, index) => a.Faults.Select(f => $"seed {index + 1}: {f}")).ToArray();
-            var unknown = agreements.SelectMany((a, index) => a.Unknown.Select(f => $"seed {index + 1}: {f}")).ToArray();
+            var unknown = agreements
+                .SelectMany((a, index) => a.Unknown.Select(f => $"seed {index + 1}: {f}"))
+                .ToArray();
             var results = agreements.Sum(a => a.Results);
             output.WriteLine(
                 string.Create(CultureInfo.InvariantCulture, $"{results} results, {unknown.Length} not wholly known")

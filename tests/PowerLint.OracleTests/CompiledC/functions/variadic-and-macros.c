@@ -26,7 +26,6 @@ F uint8_t overridden(void) { uint8_t a[] = {1, 2, [0] = 9}; return a[0] * 10 + a
 F uint8_t text(uint8_t i) { char s[6] = "ab" "cd"; return s[i]; }
 F uint8_t text_size(void) { char s[] = "a\0b"; return sizeof s; }
 F uint8_t escaped(void) { return "\x41\102\t"[2] + NAME(q)[0]; }
-F uint8_t variable_array(uint8_t n) { uint8_t a[n]; for (uint8_t i = 0; i < n; i++) a[i] = i * i; return a[n - 1]; }
 F uint16_t volatile_local(uint8_t n) { volatile uint16_t v = n; v += v; v <<= 3; return v; }
 F uint8_t restricted(uint8_t *restrict a, const uint8_t *restrict b) { *a = *b + 1; return *a; }
 F uint16_t constant_folding(void) { return (uint16_t)(F_CPU / 1000000UL * 1.5 + 0.5); }
@@ -61,7 +60,6 @@ int main(void)
     R(text(5));
     R(text_size());
     R(escaped());
-    R(variable_array(9));
     R(volatile_local(99));
     R(restricted(&x, &i));
     R(constant_folding());
