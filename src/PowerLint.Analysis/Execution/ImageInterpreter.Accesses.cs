@@ -423,6 +423,7 @@ internal sealed partial class ImageInterpreter
             view ??= new RegisterView(_registers, state)
             {
                 JustWritten = register is null ? null : (register, written),
+                StrobesAreZero = register is null,
             };
             var held = view.Evaluate(condition);
             if (held == Tristate.No)

@@ -18,6 +18,9 @@ internal sealed class RegisterView : StateAtPoint
     /// <summary>A register that is looked at as just written, before hardware changes any bit; or null.</summary>
     public (Register Register, KnownBits Bits)? JustWritten { get; init; }
 
+    /// <summary>Whether bits that hardware changes count as 0: as at a moment when the program starts nothing.</summary>
+    public bool StrobesAreZero { get; init; }
+
     public override ImmutableArray<(ulong Address, KnownBits Bits)> UnmodelledBytes =>
         [
             .. _state
@@ -38,7 +41,12 @@ internal sealed class RegisterView : StateAtPoint
     public override KnownBits Read(Register register) =>
         JustWritten is { } written && ReferenceEquals(written.Register, register)
             ? written.Bits
-            : _file.Read(_state, register);
+            : WithoutStrobes(_file.Read(_state, register), register);
+
+    private KnownBits WithoutStrobes(KnownBits bits, Register register) =>
+        StrobesAreZero
+            ? new KnownBits(bits.Known | register.HardwareChanged, bits.Value & ~register.HardwareChanged)
+            : bits;
 
     public override ImmutableArray<Decision> DecisionsOf(FieldReference field)
     {
