@@ -217,6 +217,32 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
         return aliases.ToImmutable();
     }
 
+    public ImmutableArray<SharedWrite> ReadSharedWrites()
+    {
+        var writes = ImmutableArray.CreateBuilder<SharedWrite>();
+        foreach (var (name, value) in reading.Section(document, "shared-writes"))
+        {
+            var entry = MapReader.Of(value, $"shared write {name.Text}", reading.Errors);
+            var mask = entry.Need("mask") is ScalarNode by ? FieldReferences.FindRegister(by, by.Text, reading) : null;
+            var targets = ImmutableArray.CreateBuilder<Register>();
+            foreach (var scalar in entry.Scalars("targets"))
+            {
+                if (FieldReferences.FindRegister(scalar, scalar.Text, reading) is { } target)
+                {
+                    targets.Add(target);
+                }
+            }
+
+            entry.Finish();
+            if (mask is not null)
+            {
+                writes.Add(new SharedWrite(mask, targets.ToImmutable()));
+            }
+        }
+
+        return writes.ToImmutable();
+    }
+
     public ImmutableArray<FollowingField> ReadFollowing()
     {
         var follows = ImmutableArray.CreateBuilder<FollowingField>();

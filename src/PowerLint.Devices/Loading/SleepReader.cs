@@ -69,6 +69,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
         var numbers = new Dictionary<int, string>();
         var names = new HashSet<string>(StringComparer.Ordinal);
         var interrupts = new List<Interrupt>();
+        var levels = ReadLevels();
         foreach (var (name, value) in reading.Section(document, "interrupts"))
         {
             var entry = MapReader.Of(value, $"interrupt {name.Text}", reading.Errors);
@@ -80,7 +81,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 OtherNames = entry.Texts("other-names"),
                 Number = (int)(entry.NeedNumber("number") ?? 0),
                 Peripheral = (peripheral as ScalarNode)?.Text,
-                Enabled = ConditionReader.Read(entry.Need("enabled"), reading),
+                Enabled = ReadEnabled(entry, levels),
                 Flags = [.. References(entry, "flags")],
                 HandlerClearsFlag = entry.Flag("handler-clears-flag", otherwise: true),
                 Wakes = reading.ReadModesWhen(entry.Take("wakes")),
@@ -176,6 +177,46 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 $"unknown peripheral '{scalar.Text}'{NearestNames.Hint(scalar.Text, peripherals)}"
             );
         }
+    }
+
+    // Where interrupts have levels, one is enabled when its level is let through.
+    private List<(ulong Level, FieldReference Enable)> ReadLevels()
+    {
+        var levels = new List<(ulong, FieldReference)>();
+        foreach (var (level, value) in reading.Section(document, "interrupt-levels"))
+        {
+            if (Numbers.TryParse(level.Text, out var number) && value is ScalarNode bit)
+            {
+                if (FieldReferences.Read(bit, reading) is { } enable)
+                {
+                    levels.Add((number, enable));
+                }
+            }
+            else
+            {
+                reading.Errors.Add(level, "'interrupt-levels' maps level numbers to the bits that let them through");
+            }
+        }
+
+        return levels;
+    }
+
+    private Condition ReadEnabled(MapReader entry, List<(ulong Level, FieldReference Enable)> levels)
+    {
+        var fields = References(entry, "level").ToArray();
+        if (fields.Length == 0)
+        {
+            return ConditionReader.Read(entry.Need("enabled"), reading);
+        }
+
+        var further = entry.Take("enabled") is { } node ? ConditionReader.Read(node, reading) : Condition.Always;
+        return new Condition([
+            .. from field in fields
+            from level in levels
+            from alternative in further.Alternatives
+            select (ImmutableArray<FieldCondition>)
+                [new FieldCondition(field, [level.Level]), new FieldCondition(level.Enable, [1]), .. alternative],
+        ]);
     }
 
     private IEnumerable<FieldReference> References(MapReader entry, string key)

@@ -23,6 +23,9 @@ public sealed class DeviceModel
     /// <summary>Registers whose writes act on others.</summary>
     public ImmutableArray<RegisterAlias> Aliases { get; init; } = [];
 
+    /// <summary>Registers that one write reaches together.</summary>
+    public ImmutableArray<SharedWrite> SharedWrites { get; init; } = [];
+
     /// <summary>Bits that follow others.</summary>
     public ImmutableArray<FollowingField> FollowingFields { get; init; } = [];
 

@@ -114,6 +114,14 @@ public sealed record RegisterAlias(
     bool ReadsTarget
 );
 
+/// <summary>
+/// Registers that one write reaches together: while the mask is not 0, a write to any of the targets goes to the targets whose
+/// bit is set in the mask, and to no other; the mask is 0 afterwards. Target n belongs to bit n.
+/// </summary>
+/// <param name="Mask">The mask.</param>
+/// <param name="Targets">The registers.</param>
+public sealed record SharedWrite(Register Mask, ImmutableArray<Register> Targets);
+
 /// <summary>Bits that hardware makes follow other bits of the same width: a ready flag follows its enable.</summary>
 /// <param name="Follower">The bits that follow.</param>
 /// <param name="Leader">The bits followed.</param>
