@@ -63,11 +63,8 @@ internal sealed class PinFacts(RuleContext context, PointFacts point, Pin pin)
     /// </summary>
     public Tristate IsInUse(PinFunction function)
     {
-        var holds = State.Evaluate(function.When);
-        if (function.Latched)
-        {
-            holds = holds.Or(Result.EverHeld(function.When));
-        }
+        // What a latched function waits for is an event (a conversion starts); the state at rest does not show it.
+        var holds = function.Latched ? Result.EverHeld(function.When) : State.Evaluate(function.When);
 
         return holds != Tristate.No && IsOnlyFromReset(function) ? Tristate.No : holds;
     }
