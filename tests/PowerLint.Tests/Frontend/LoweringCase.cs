@@ -6,7 +6,7 @@ namespace PowerLint.Tests;
 
 /// <summary>
 /// A C file of <c>tests/lowering</c>: flags in its first comment, the expected program text in <c>// expect:</c> comments at
-/// its end. <c>POWERLINT_UPDATE_GOLDEN=1</c> writes what comes out in their place, to be read before it is committed.
+/// its end. <c>POWERLINT_RENEW=1</c> writes what comes out in their place, to be read before it is committed.
 /// </summary>
 internal sealed class LoweringCase
 {
@@ -26,7 +26,7 @@ internal sealed class LoweringCase
     public static string Folder => RepositoryRoot.Combine("tests", "lowering");
 
     public static bool Updates =>
-        string.Equals(Environment.GetEnvironmentVariable("POWERLINT_UPDATE_GOLDEN"), "1", StringComparison.Ordinal);
+        string.Equals(Environment.GetEnvironmentVariable("POWERLINT_RENEW"), "1", StringComparison.Ordinal);
 
     public static IEnumerable<string> Names =>
         Directory.EnumerateFiles(Folder, "*.c").Select(Path.GetFileName).Order(StringComparer.Ordinal)!;

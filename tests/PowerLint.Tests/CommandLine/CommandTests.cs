@@ -1,0 +1,155 @@
+using System.Text.Json;
+using PowerLint.Rules;
+using PowerLint.Testing;
+
+namespace PowerLint.Tests;
+
+/// <summary>The commands' own work: formats, files, exit statuses, lists.</summary>
+public sealed class CommandTests
+{
+    private static readonly string Example = RepositoryRoot.Combine("examples", "hive-scale");
+
+    [Theory]
+    [InlineData("error", 1)]
+    [InlineData("warning", 1)]
+    [InlineData("note", 1)]
+    [InlineData("none", 0)]
+    public void Fail_on_decides_the_exit_status(string level, int status) =>
+        Assert.Equal(status, TestConsole.Run(Example, "check", "-p", ".", "--fail-on", level).Status);
+
+    [Fact]
+    public void Notes_do_not_fail_by_default()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("powerlint.yaml", "rules: { sleep-disabled: note, floating-pin: off }\n");
+        folder.Write("main.c", "int main(void)\n{\n    for (;;)\n        __asm__ __volatile__(\"sleep\");\n}\n");
+        string[] check = ["check", "--device", "atmega328p", "--format", "json", "main.c"];
+        var result = TestConsole.Run(folder.Path, check);
+
+        using var report = JsonDocument.Parse(result.Output);
+        var finding = Assert.Single(report.RootElement.GetProperty("findings").EnumerateArray());
+        Assert.Equal("sleep-disabled", finding.GetProperty("rule").GetString());
+        Assert.Equal("note", finding.GetProperty("level").GetString());
+        Assert.Equal(0, result.Status);
+        Assert.Equal(1, TestConsole.Run(folder.Path, [.. check, "--fail-on", "note"]).Status);
+    }
+
+    [Fact]
+    public void The_device_comes_from_the_flags_where_nothing_else_names_it()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("main.c", "int main(void)\n{\n    for (;;)\n        ;\n}\n");
+        var result = TestConsole.Run(folder.Path, "state", "--format", "json", "main.c", "--", "-mmcu=atmega88pa");
+
+        Assert.Equal("", result.Error);
+        using var state = JsonDocument.Parse(result.Output);
+        Assert.Equal("atmega88pa", state.RootElement.GetProperty("device").GetString());
+        var point = Assert.Single(state.RootElement.GetProperty("points").EnumerateArray());
+        Assert.Equal("endless-loop", point.GetProperty("kind").GetString());
+        Assert.Equal(0, result.Status);
+    }
+
+    [Fact]
+    public void The_command_line_wins_over_the_configuration()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("powerlint.yaml", "device: atmega328p\n");
+        folder.Write("main.c", "int main(void)\n{\n    for (;;)\n        ;\n}\n");
+        var result = TestConsole.Run(folder.Path, "state", "--device", "atmega168p", "--format", "json", "main.c");
+
+        using var state = JsonDocument.Parse(result.Output);
+        Assert.Equal("atmega168p", state.RootElement.GetProperty("device").GetString());
+    }
+
+    [Fact]
+    public void Output_goes_to_the_file_that_was_asked_for()
+    {
+        using var folder = new TemporaryFolder();
+        var file = Path.Combine(folder.Path, "report.sarif");
+        var result = TestConsole.Run(Example, "check", "-p", ".", "--format", "sarif", "--output", file);
+
+        Assert.Equal("", result.Output);
+        Assert.Equal(1, result.Status);
+        using var report = JsonDocument.Parse(File.ReadAllText(file));
+        Assert.Equal("2.1.0", report.RootElement.GetProperty("version").GetString());
+    }
+
+    [Fact]
+    public void Findings_in_excluded_paths_are_not_reported()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("powerlint.yaml", "device: atmega328p\nexclude: [\"*.c\"]\n");
+        folder.Write("main.c", "int main(void)\n{\n    for (;;)\n        __asm__ __volatile__(\"sleep\");\n}\n");
+        Assert.Equal("No findings on atmega328p\n", TestConsole.Run(folder.Path, "check", "main.c").Output);
+    }
+
+    [Fact]
+    public void Board_facts_and_suppressions_settle_findings()
+    {
+        using var folder = new TemporaryFolder();
+        const string source = """
+            #define DDRB (*(volatile unsigned char *)0x24)
+            #define DDRC (*(volatile unsigned char *)0x27)
+            #define DDRD (*(volatile unsigned char *)0x2A)
+            int main(void)
+            {
+                DDRC = 0x3F;
+                DDRD = 0xFF;
+                DDRB = 0xFE;
+                for (;;)
+                    __asm__ __volatile__("sleep"); // powerlint: allow sleep-disabled (a bench build that must not sleep)
+            }
+            """;
+        folder.Write("main.c", source);
+        string[] check = ["check", "--device", "atmega328p", "main.c"];
+        Assert.Contains("PB0", TestConsole.Run(folder.Path, check).Output, StringComparison.Ordinal);
+
+        folder.Write("powerlint.yaml", "board: { pins: { PB0: { pull: up, ohms: 10000 } } }\n");
+        var settled = TestConsole.Run(folder.Path, check);
+        Assert.Equal("No findings on atmega328p, 1 finding allowed in the source\n", settled.Output);
+        Assert.Equal(0, settled.Status);
+    }
+
+    [Fact]
+    public void Rules_lists_every_rule()
+    {
+        var result = TestConsole.Run(RepositoryRoot.Path, "rules");
+        Assert.Equal(0, result.Status);
+        foreach (var rule in RuleCatalog.All)
+        {
+            Assert.Contains($"  {rule.Id} ", result.Output, StringComparison.Ordinal);
+            Assert.Contains(rule.Summary, result.Output, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Explain_prints_the_page()
+    {
+        var rule = RuleCatalog.All[0];
+        var result = TestConsole.Run(RepositoryRoot.Path, "explain", rule.Id);
+        Assert.Equal(0, result.Status);
+        Assert.Contains(rule.Page.TrimEnd(), result.Output, StringComparison.Ordinal);
+    }
+
+    // From the part's datasheet: 23 pads on three ports, and the modes and vectors as its sleep table has them (from memory).
+    [Fact]
+    public void Devices_prints_what_the_datasheet_is_paged_through_for()
+    {
+        var list = TestConsole.Run(RepositoryRoot.Path, "devices");
+        Assert.Contains(" atmega328p", list.Output, StringComparison.Ordinal);
+
+        var device = TestConsole.Run(RepositoryRoot.Path, "devices", "ATmega328P");
+        Assert.Equal(0, device.Status);
+        var lines = device.Output.Split('\n');
+        Assert.Contains(
+            lines,
+            line => line.StartsWith("  C     PC0 PC1 PC2 PC3 PC4 PC5 PC6", StringComparison.Ordinal)
+        );
+        Assert.Contains(lines, line => line.StartsWith("  power-down ", StringComparison.Ordinal));
+        var watchdog = Assert.Single(lines, line => line.StartsWith("  WDT_vect ", StringComparison.Ordinal));
+        Assert.Equal(6, watchdog.Count(letter => letter == '*'));
+        var receiver = Assert.Single(lines, line => line.StartsWith("  USART_RX_vect ", StringComparison.Ordinal));
+        Assert.Equal(1, receiver.Count(letter => letter == '*'));
+        Assert.Contains("Supply current", device.Output, StringComparison.Ordinal);
+    }
+}

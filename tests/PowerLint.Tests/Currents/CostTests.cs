@@ -1,0 +1,181 @@
+using System.Collections.Immutable;
+using PowerLint.Currents;
+using PowerLint.Devices;
+using PowerLint.Program;
+using PowerLint.Rules;
+
+namespace PowerLint.Tests;
+
+/// <summary>
+/// Costs over a part made up for the test, so that each expected number can be worked out by hand from the rows beside it.
+/// </summary>
+public sealed class CostTests
+{
+    private static readonly Citation Sheet = new("sheet 1", "table 2");
+
+    [Fact]
+    public void A_superloop_costs_the_running_current_less_the_deepest_sleep()
+    {
+        // 4 MHz at 3 V is in the table: 1700 - 0.1.
+        var cost = Cost(new OperatingPoint(3.0, 4e6), "superloop-without-sleep");
+        Assert.Equal(1699.9, cost.Microamps!.Value, 1e-9);
+        Assert.Contains("active 1700 µA at 3 V and 4 MHz (sheet 1, table 2)", cost.Basis, StringComparison.Ordinal);
+        Assert.Contains("power-down 0.1 µA at 3 V (sheet 1, table 2)", cost.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Between_two_rows_the_clock_decides()
+    {
+        // 6 MHz lies half way between 4 MHz (1700) and 8 MHz (3700): 2700; idle 300 and 700: 500.
+        var cost = Cost(new OperatingPoint(3.0, 6e6), "polling-wait");
+        Assert.Equal(2200, cost.Microamps!.Value, 1e-9);
+        Assert.Contains("between ", cost.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Beyond_the_rows_it_goes_in_proportion()
+    {
+        // 1 MHz is a quarter of 4 MHz: 1700 / 4 - 300 / 4.
+        var cost = Cost(new OperatingPoint(3.0, 1e6), "busy-wait-delay");
+        Assert.Equal(350, cost.Microamps!.Value, 1e-9);
+        Assert.Contains("in proportion to the clock from ", cost.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_nearest_supply_is_taken() =>
+        Assert.Equal(5000 - 0.1, Cost(new OperatingPoint(4.7, 4e6), "superloop-without-sleep").Microamps!.Value, 1e-9);
+
+    [Fact]
+    public void The_clock_after_reset_counts_where_nobody_says() =>
+        Assert.Equal(1400, Cost(new OperatingPoint(3.0, null), "polling-wait").Microamps!.Value, 1e-9);
+
+    [Fact]
+    public void A_peripheral_costs_its_adder()
+    {
+        var cost = Cost(new OperatingPoint(3.0, 4e6), "peripheral-on-in-sleep", "power-down", "ADC");
+        Assert.Equal(200, cost.Microamps!.Value, 1e-9);
+        Assert.Contains("sheet 1, table 2", cost.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_an_adder_the_mode_with_and_without_it_tells() =>
+        Assert.Equal(
+            4.2 - 0.1,
+            Cost(new OperatingPoint(3.0, 4e6), "peripheral-on-in-sleep", "power-down", "WDT").Microamps!.Value,
+            1e-9
+        );
+
+    [Fact]
+    public void Adders_of_several_subjects_are_added_up() =>
+        Assert.Equal(
+            200 + 4.1,
+            Cost(new OperatingPoint(3.0, 4e6), "peripheral-on-in-sleep", "power-down", "ADC", "WDT").Microamps!.Value,
+            1e-9
+        );
+
+    [Theory]
+    [InlineData("peripheral-on-in-sleep", "USART0")]
+    [InlineData("peripheral-on-in-sleep", "ADC USART0")]
+    [InlineData("clock-output-on", "CLKO PB0")]
+    [InlineData("floating-pin", "PB0")]
+    [InlineData("analog-pin-buffer-on", "PB0")]
+    [InlineData("asleep-in-mode", "ADC")]
+    public void Without_a_figure_it_is_unknown_and_says_why(string rule, string subjects)
+    {
+        var cost = Cost(new OperatingPoint(3.0, 4e6), rule, "power-down", subjects.Split(' '));
+        Assert.Null(cost.Microamps);
+        Assert.StartsWith("unknown: ", cost.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_model_without_figures_gives_no_number() =>
+        Assert.Null(
+            new CostEstimator(Device(withFigures: false), new OperatingPoint(3.0, 1e6))
+                .Estimate(Finding("superloop-without-sleep", mode: null, []))
+                .Cost.Microamps
+        );
+
+    [Fact]
+    public void A_cost_that_the_rule_has_set_stays()
+    {
+        var own = new CostEstimate(7, "the rule's own");
+        var finding = Finding("polling-wait", mode: null, []) with { Cost = own };
+        Assert.Equal(own, new CostEstimator(Device(), new OperatingPoint(3.0, 1e6)).Estimate(finding).Cost);
+    }
+
+    private static CostEstimate Cost(
+        OperatingPoint point,
+        string rule,
+        string? mode = null,
+        params string[] subjects
+    ) => new CostEstimator(Device(), point).Estimate(Finding(rule, mode, subjects)).Cost;
+
+    private static Finding Finding(string rule, string? mode, string[] subjects) =>
+        new()
+        {
+            RuleId = rule,
+            Level = Level.Warning,
+            Certainty = Certainty.Proven,
+            Subjects = [.. subjects],
+            Message = "",
+            Range = SourceRange.None,
+            SleepMode = mode,
+        };
+
+    private static DeviceModel Device(bool withFigures = true) =>
+        new()
+        {
+            Name = "made-up",
+            Family = "made-up",
+            Core = "avr",
+            Packages = ["one"],
+            Registers = [],
+            Pins =
+            [
+                new Pin
+                {
+                    Name = "PB0",
+                    Port = "B",
+                    Bit = 0,
+                    BondedIn = ["one"],
+                    Output = Condition.Never,
+                    OutputHigh = Condition.Never,
+                    PullUp = Condition.Never,
+                },
+            ],
+            SleepModes = [Mode("idle", 1), Mode("power-down", 2)],
+            Sleep = new SleepControl(Condition.Always, null, null, true, []),
+            Peripherals = [],
+            Interrupts = [],
+            ResetClockHertz = 4e6,
+            SupplyCurrents = withFigures
+                ?
+                [
+                    Row("active", 4e6, 3, 1700),
+                    Row("active", 8e6, 3, 3700),
+                    Row("active", 4e6, 5, 5000),
+                    Row("idle", 4e6, 3, 300),
+                    Row("idle", 8e6, 3, 700),
+                    Row("power-down", null, 3, 0.1),
+                    Row("power-down", null, 3, 4.2, "WDT"),
+                ]
+                : [],
+            Adders = withFigures ? [new CurrentAdder("ADC", 3, null, 200, Sheet)] : [],
+        };
+
+    private static SleepMode Mode(string name, int depth) =>
+        new()
+        {
+            Name = name,
+            Depth = depth,
+            Selected = Condition.Never,
+        };
+
+    private static SupplyCurrentRow Row(
+        string mode,
+        double? hertz,
+        double volts,
+        double typical,
+        params string[] with
+    ) => new(mode, null, hertz, volts, typical, null, [.. with], Sheet);
+}
