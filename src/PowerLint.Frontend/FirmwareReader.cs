@@ -16,7 +16,7 @@ public static class FirmwareReader
             // Which files and flags …
             var commands = CommandSelection.Select(request, notices);
             // … what the parser must be told for them (this may ask a compiler for its header folders) …
-            var invocations = commands.Select(command => ParserInvocation.Prepare(command, request, notices)).ToArray();
+            var invocations = ParserInvocation.PrepareAll(commands, request, notices);
             // … then parse and lower, each unit on its own.
             var parsed = UnitReader.ReadAll(invocations, cancellation);
             var units = parsed.Where(unit => unit.Unit is not null).Select(unit => unit.Unit!).ToArray();

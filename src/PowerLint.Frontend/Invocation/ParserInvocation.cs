@@ -16,6 +16,61 @@ internal sealed record ParserInvocation(
     IReadOnlyList<string> Definitions
 )
 {
+    /// <summary>
+    /// Prepares the commands. A database may list programs for the host, too, or for a second processor: the architecture
+    /// that most of the files are for is the firmware's, the others are left out with a notice.
+    /// </summary>
+    /// <exception cref="ReadException">No command's target is known.</exception>
+    public static IReadOnlyList<ParserInvocation> PrepareAll(
+        IReadOnlyList<CompileCommand> commands,
+        ReadRequest request,
+        NoticeList notices
+    )
+    {
+        var prepared = new List<ParserInvocation>();
+        ReadException? failure = null;
+        foreach (var command in commands)
+        {
+            try
+            {
+                prepared.Add(Prepare(command, request, notices));
+            }
+            catch (ReadException error)
+            {
+                failure ??= error;
+                notices.Add("target-unknown", error.Message);
+            }
+        }
+
+        if (prepared.Count == 0)
+        {
+            throw failure!;
+        }
+
+        var architecture = prepared
+            .GroupBy(invocation => invocation.Target.Architecture, StringComparer.Ordinal)
+            .MaxBy(group => group.Count())!
+            .Key;
+        foreach (
+            var other in prepared.Where(invocation =>
+                !string.Equals(invocation.Target.Architecture, architecture, StringComparison.Ordinal)
+            )
+        )
+        {
+            notices.Add(
+                "other-target",
+                $"{other.Command.File} is for {other.Target.Architecture}, most files are for {architecture}: it was not read."
+            );
+        }
+
+        return
+        [
+            .. prepared.Where(invocation =>
+                string.Equals(invocation.Target.Architecture, architecture, StringComparison.Ordinal)
+            ),
+        ];
+    }
+
     /// <summary>Puts the parser's arguments together.</summary>
     /// <exception cref="ReadException">The target is not known.</exception>
     public static ParserInvocation Prepare(CompileCommand command, ReadRequest request, NoticeList notices)

@@ -16,7 +16,6 @@ internal static class ParserMessages
         "'signal' attribute",
         "attribute argument is invalid",
         "interrupt service routine",
-        "is an Objective-C",
     ];
 
     // These cost the statement that they stand in.

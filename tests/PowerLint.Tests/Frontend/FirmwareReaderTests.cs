@@ -115,6 +115,21 @@ public sealed class FirmwareReaderTests : IDisposable
     }
 
     [Fact]
+    public void Host_programs_in_a_database_are_left_out_with_a_notice()
+    {
+        Write("main.c", "int main(void) { return 0; }");
+        Write("host.c", "int main(void) { return 0; }");
+        Write(
+            "compile_commands.json",
+            "[{ \"file\": \"host.c\", \"command\": \"gcc -c host.c\" }, { \"file\": \"main.c\", \"command\": \"avr-gcc -mmcu=attiny85 -c main.c\" }]"
+        );
+        var result = ReadDatabase();
+        Assert.EndsWith("main.c", Assert.Single(result.Units).Source.Path, StringComparison.Ordinal);
+        var notice = Assert.Single(result.Notices, notice => notice.Id is "target-unknown");
+        Assert.Contains("host.c", notice.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_device_tells_the_target_where_flags_do_not()
     {
         Write("main.c", "#ifndef __AVR_ATtiny85__\n#error part\n#endif\nint main(void) { return sizeof(int); }");
