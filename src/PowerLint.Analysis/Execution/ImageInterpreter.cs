@@ -133,7 +133,7 @@ internal sealed partial class ImageInterpreter
             Memory = _memory.Join(a, b),
             Registers = _registers.Join(a, b),
             UnknownCallees = UnionOf(a.UnknownCallees, b.UnknownCallees),
-            OpenLock = a.OpenLock ?? b.OpenLock,
+            OpenLock = OpenLock.Join(a.OpenLock, b.OpenLock),
             NeedsInterleaving = a.NeedsInterleaving || b.NeedsInterleaving,
         };
     }

@@ -60,7 +60,7 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         var lockBefore = state.OpenLock;
         Register? current = null;
         var verdict = Tristate.Yes;
-        ulong open = ulong.MaxValue;
+        var (open, isOpenForSure) = (ulong.MaxValue, true);
         for (var i = 0; i < width; i++)
         {
             var at = address + (ulong)i;
@@ -77,7 +77,7 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
                 current = slot.Register;
                 var whole = Shifted(value.KnownBits, 8 * i, current.WidthBits, slot.Shift, width - i);
                 verdict = GateVerdict(state, current, lost);
-                open = OpenMask(state, current, whole, lockBefore, lost);
+                (open, isOpenForSure) = OpenMask(state, current, whole, lockBefore, lost);
             }
 
             if (verdict == Tristate.No)
@@ -92,9 +92,15 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
                 written,
                 keptMask,
                 decided,
-                isCertain && verdict == Tristate.Yes,
+                isCertain && verdict == Tristate.Yes && isOpenForSure,
                 slot.Take(open)
             );
+        }
+
+        if (lockBefore is { Protection.Kind: ProtectionKind.TimedKey })
+        {
+            // Any write to the I/O space ends the time that a key gives (XMEGA AU manual 8331, section 3.14, from memory).
+            state.OpenLock = null;
         }
 
         // Effects on other registers, and locks that this write opens, come after the write itself.
@@ -303,7 +309,7 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         );
 
     // The bits of a register that this write may change, given what is locked.
-    private ulong OpenMask(
+    private (ulong Open, bool IsCertain) OpenMask(
         MachineState state,
         Register register,
         KnownBits written,
@@ -312,14 +318,16 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
     )
     {
         var open = ulong.MaxValue;
+        var isCertain = true;
         foreach (var protection in Map.Protections[register])
         {
             var mask = ProtectedMask(protection, register);
             if (ProtectionRules.IsOpen(protection, written, openLock, c => Evaluate(state, c)))
             {
-                if (protection.Kind == ProtectionKind.TimedKey)
+                if (openLock is { IsCertain: false } && ReferenceEquals(openLock.Protection, protection))
                 {
-                    state.OpenLock = null;
+                    isCertain = false;
+                    lost(new LostBytes(LostWriteReason.Locked, register, protection, null, Tristate.Maybe));
                 }
 
                 continue;
@@ -337,7 +345,7 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
             }
         }
 
-        return open;
+        return (open, isCertain);
     }
 
     private static ulong ProtectedMask(ChangeProtection protection, Register register)

@@ -49,4 +49,28 @@ internal sealed class MachineState
 /// <param name="Protection">Which.</param>
 /// <param name="CyclesLeft">For how long, in CPU cycles at the least that the code can take.</param>
 /// <param name="KeysSeen">How many keys of a sequence have been given.</param>
-internal sealed record OpenLock(ChangeProtection Protection, int CyclesLeft, int KeysSeen);
+internal sealed record OpenLock(ChangeProtection Protection, int CyclesLeft, int KeysSeen)
+{
+    /// <summary>Whether it is open on every path; where not, a protected write may or may not count.</summary>
+    public bool IsCertain { get; init; } = true;
+
+    /// <summary>The lock over two paths.</summary>
+    public static OpenLock? Join(OpenLock? a, OpenLock? b) =>
+        a is null || b is null
+            ? (a ?? b) is { } only
+                ? only with
+                {
+                    IsCertain = false,
+                }
+                : null
+            : ReferenceEquals(a.Protection, b.Protection) && a.KeysSeen == b.KeysSeen
+                ? a with
+                {
+                    CyclesLeft = Math.Max(a.CyclesLeft, b.CyclesLeft),
+                    IsCertain = a.IsCertain && b.IsCertain,
+                }
+                : a with
+                {
+                    IsCertain = false,
+                };
+}

@@ -10,7 +10,7 @@ int main(void)
     if (PIND & 1) {
         CLKPR = _BV(CLKPCE);
     }
-    CLKPR = 0x02; // finding-wanted: locked-write CLKPR possible note
+    CLKPR = 0x02; // finding: locked-write CLKPR possible note
     for (;;) {
         sleep_mode();
     }
