@@ -358,4 +358,16 @@ internal static unsafe partial class LibClang
 
     [LibraryImport(Library)]
     public static partial CXString clang_getCursorPrettyPrinted(CXCursor cursor, nint policy);
+
+    [LibraryImport(Library)]
+    public static partial CXString clang_getCursorKindSpelling(CXCursorKind kind);
+
+    [LibraryImport(Library)]
+    public static partial CXString clang_getTypeKindSpelling(CXTypeKind kind);
+
+    [LibraryImport(Library)]
+    public static partial CXString clang_getBinaryOperatorKindSpelling(CXBinaryOperatorKind kind);
+
+    [LibraryImport(Library)]
+    public static partial CXString clang_getUnaryOperatorKindSpelling(CXUnaryOperatorKind kind);
 }
