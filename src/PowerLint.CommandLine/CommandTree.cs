@@ -30,6 +30,21 @@ internal static class CommandTree
 
             return ExitStatus.UsageError;
         }
+        catch (OperationCanceledException)
+        {
+            console.Error.WriteLine("powerlint: stopped before the analysis was done");
+            return ExitStatus.Incomplete;
+        }
+#pragma warning disable CA1031 // A defect of the product must not pass for a clean firmware, nor end without a word.
+        catch (Exception exception)
+#pragma warning restore CA1031
+        {
+            console.Error.WriteLine(
+                "powerlint: this is a defect of PowerLint, please report it with the firmware, or a piece of it:"
+            );
+            console.Error.WriteLine(exception);
+            return ExitStatus.Incomplete;
+        }
         finally
         {
             console.Output.Flush();
