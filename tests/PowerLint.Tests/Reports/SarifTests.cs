@@ -150,7 +150,10 @@ public sealed class SarifTests
     [Fact]
     public void Files_outside_the_root_have_whole_addresses()
     {
-        var report = BenchLamp.Report(BenchLamp.Analyze()) with { Paths = new ReportPaths(Path.GetTempPath()) };
+        var report = BenchLamp.Report(BenchLamp.Analyze()) with
+        {
+            Paths = new ReportPaths(RepositoryRoot.Combine("devices")),
+        };
         using var document = JsonDocument.Parse(Write(report));
         AssertValid(document);
         var place = document
