@@ -77,19 +77,26 @@ public sealed class CompiledFunctionsTests(ITestOutputHelper output)
     private static ResultAgreement[] Evaluate(IReadOnlyList<Firmware> images)
     {
         var folder = SimulatorHarness.NewFolder();
-        var elves = AvrCompiler.BuildAll(images, folder);
-        var runs = SimulatorHarness.Run(images.Select((image, index) => ResultComparison.Job(image, elves[index])));
-        return
-        [
-            .. images.Select(
-                (image, index) =>
-                    ResultComparison.Compare(
-                        File.ReadAllText(image.Files[0]),
-                        AbstractRun.Of(image, Models.Of(image.Device)),
-                        runs[index]
-                    )
-            ),
-        ];
+        try
+        {
+            var elves = AvrCompiler.BuildAll(images, folder);
+            var runs = SimulatorHarness.Run(images.Select((image, index) => ResultComparison.Job(image, elves[index])));
+            return
+            [
+                .. images.Select(
+                    (image, index) =>
+                        ResultComparison.Compare(
+                            File.ReadAllText(image.Files[0]),
+                            AbstractRun.Of(image, Models.Of(image.Device)),
+                            runs[index]
+                        )
+                ),
+            ];
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     private void Report(ResultAgreement agreement)

@@ -63,6 +63,8 @@ public sealed class StatesFixture
             var lines = SourceLineMap.Of(elves[index], runs[index].Visits.Select(visit => visit.Address));
             _simulated[program.Name] = (program, runs[index], lines);
         }
+
+        Directory.Delete(folder, recursive: true);
     }
 
     internal (Firmware Firmware, SimulatorRun Run, Dictionary<int, SourceLine[]> Lines) Simulated(string program) =>

@@ -1,8 +1,10 @@
 namespace PowerLint.OracleTests;
 
-/// <summary>Levels 4 and 5: interrupt handlers, and state machines that each wake-up moves on.</summary>
+/// <summary>Levels 4 and 5: interrupt handlers, and state machines or other loops that wake-ups move on.</summary>
 internal sealed class WakePrograms(GenerationContext context, StatementGenerator statements)
 {
+    private readonly HandlerEffects _effects = new(context);
+
     private RandomSource Random => context.Random;
 
     /// <summary>Writes handlers in front of <c>main</c> and gives the statements that enable their interrupts.</summary>
@@ -11,23 +13,23 @@ internal sealed class WakePrograms(GenerationContext context, StatementGenerator
         var d = context.Declarations;
         d.Line("static volatile uint8_t ticks, flag;");
         var enables = new List<string> { Watchdog() };
-        Handler("WDT_vect", "ticks++;");
+        _effects.Write("WDT_vect", Random.OneIn(2) ? "ticks++;" : "ticks++; flag = 1;");
         if (Random.OneIn(2))
         {
-            Handler("PCINT0_vect", "flag = 1;");
+            _effects.Write("PCINT0_vect", "flag = 1;");
             enables.Add(context.Part.IsTiny ? "GIMSK |= _BV(PCIE);" : "PCICR |= _BV(PCIE0);");
         }
 
         if (!context.Part.IsTiny && Random.OneIn(2))
         {
-            Handler("TIMER2_OVF_vect", "if (++ticks > 100) ticks = 0;");
+            _effects.Write("TIMER2_OVF_vect", "if (++ticks > 100) ticks = 0;");
             enables.Add("TIMSK2 |= _BV(TOIE2);");
             enables.Add($"TCCR2B = {Random.Between(1, 7)};");
         }
 
         if (Random.OneIn(3))
         {
-            Handler("TIMER0_OVF_vect", "flag |= 2;");
+            _effects.Write("TIMER0_OVF_vect", "flag |= 2;");
             enables.Add(context.Part.IsTiny ? "TIMSK |= _BV(TOIE0);" : "TIMSK0 |= _BV(TOIE0);");
             enables.Add($"TCCR0B = _BV(CS0{Random.Between(0, 2)});");
         }
@@ -35,9 +37,15 @@ internal sealed class WakePrograms(GenerationContext context, StatementGenerator
         return [.. enables];
     }
 
-    /// <summary>Writes the endless loop: phases that follow each other, one a wake-up.</summary>
-    public void Loop(SourceText text, Scope scope, Action<SourceText, string> sleep)
+    /// <summary>Writes the endless loop: mostly phases that follow each other, one a wake-up.</summary>
+    public void Loop(SourceText text, Action<SourceText, string> sleep)
     {
+        if (Random.OneIn(3))
+        {
+            new WakeLoops(context, _effects).Write(text, sleep);
+            return;
+        }
+
         var count = Random.Between(2, 4);
         var registers = Enumerable
             .Range(0, Random.Between(1, 4))
@@ -103,25 +111,6 @@ internal sealed class WakePrograms(GenerationContext context, StatementGenerator
         var watchdog = context.Part.Watchdog;
         var period = Random.Pick("_BV(WDP1)", "_BV(WDP2) | _BV(WDP0)", "_BV(WDP3)", "0", "_BV(WDP0)");
         return $"{watchdog} = _BV(WDCE) | _BV(WDE); {watchdog} = _BV(WDIE) | {period};";
-    }
-
-    private void Handler(string vector, string effect)
-    {
-        context.Declarations.Block(
-            $"ISR({vector})",
-            () =>
-            {
-                context.Declarations.Line(effect);
-                if (Random.OneIn(3))
-                {
-                    context.Declarations.Line(
-                        Random.OneIn(2)
-                            ? $"{context.Register()} |= _BV({Random.Below(6)});"
-                            : $"{context.Register()} &= ~_BV({Random.Below(6)});"
-                    );
-                }
-            }
-        );
     }
 
     private void Phase(SourceText text, string[] registers, int next, Action<SourceText, string> sleep)
