@@ -116,6 +116,12 @@ internal sealed record ParserInvocation(
             "-working-directory",
             command.Directory,
         ]);
+        if (string.Equals(target.Architecture, TargetSelection.Avr.Architecture, StringComparison.Ordinal))
+        {
+            // avr-gcc lets bit-fields cross the bytes of their type; nothing else changes, all alignments are one there.
+            arguments.Add("-fpack-struct=1");
+        }
+
         if (!expanded.Contains("-ffreestanding", StringComparer.Ordinal))
         {
             // Free-standing only so that main may be of any type; avr-libc's exact delays ask for a hosted compiler.

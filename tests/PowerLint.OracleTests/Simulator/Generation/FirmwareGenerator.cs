@@ -33,7 +33,10 @@ internal static class FirmwareGenerator
         head.Line(string.Create(CultureInfo.InvariantCulture, $"// device: {part.Name}"));
         head.Line("// flags: -DF_CPU=8000000UL");
         head.Line(string.Create(CultureInfo.InvariantCulture, $"// Generated: seed {seed}, level {level}."));
-        foreach (var header in (string[])["avr/interrupt", "avr/io", "avr/pgmspace", "avr/sleep", "stdint", "string", "util/atomic"])
+        foreach (
+            var header in (string[])
+                ["avr/interrupt", "avr/io", "avr/pgmspace", "avr/sleep", "stdint", "string", "util/atomic"]
+        )
         {
             head.Line($"#include <{header}.h>");
         }

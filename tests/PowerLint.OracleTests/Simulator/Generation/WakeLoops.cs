@@ -15,8 +15,7 @@ internal sealed class WakeLoops(GenerationContext context, HandlerEffects effect
         {
             context.Declarations.Block(
                 $"__attribute__((noinline)) static void {nap}(uint8_t mode, uint8_t times)",
-                () =>
-                    context.Declarations.Block("while (times--)", () => sleep(context.Declarations, "mode"))
+                () => context.Declarations.Block("while (times--)", () => sleep(context.Declarations, "mode"))
             );
         }
 
