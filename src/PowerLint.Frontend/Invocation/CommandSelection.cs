@@ -14,7 +14,7 @@ internal static class CommandSelection
         {
             if (!command.IsC)
             {
-                notices.Add("not-c", $"{command.File} is not a C file and was not read.");
+                notices.Add("not-c", "Files that are not C were not read", command.File);
             }
             else if (seen.Add(command.File))
             {
@@ -22,7 +22,11 @@ internal static class CommandSelection
             }
             else
             {
-                notices.Add("listed-twice", $"{command.File} is compiled more than once; its first command counts.");
+                notices.Add(
+                    "listed-twice",
+                    "Files that are compiled more than once: their first command counts",
+                    command.File
+                );
             }
         }
 

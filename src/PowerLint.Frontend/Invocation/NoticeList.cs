@@ -1,31 +1,44 @@
 namespace PowerLint.Frontend;
 
-/// <summary>Collects notices, each kept once, from any thread.</summary>
+/// <summary>Collects notices, one a kind, with all that it concerns.</summary>
 internal sealed class NoticeList
 {
-    private readonly Lock _gate = new();
-    private readonly SortedSet<(string Id, string Message)> _notices = new(
-        Comparer<(string Id, string Message)>.Create(
-            (left, right) =>
-                string.CompareOrdinal(left.Id, right.Id) is var byId && byId != 0
-                    ? byId
-                    : string.CompareOrdinal(left.Message, right.Message)
-        )
+    private const int MostNamed = 8;
+
+    private readonly SortedDictionary<string, (string Message, SortedSet<string> Subjects)> _notices = new(
+        StringComparer.Ordinal
     );
 
-    public void Add(string id, string message)
+    /// <summary>Adds a notice.</summary>
+    /// <param name="id">Its kind.</param>
+    /// <param name="message">A sentence, or, with subjects, what stands before the colon.</param>
+    /// <param name="subject">A file or flag that it concerns, or null.</param>
+    public void Add(string id, string message, string? subject = null)
     {
-        lock (_gate)
+        if (!_notices.TryGetValue(id, out var notice))
         {
-            _notices.Add((id, message));
+            notice = (message, new SortedSet<string>(StringComparer.Ordinal));
+            _notices.Add(id, notice);
+        }
+
+        if (subject is not null)
+        {
+            notice.Subjects.Add(subject);
         }
     }
 
-    public IReadOnlyList<ReadNotice> ToList()
+    public IReadOnlyList<ReadNotice> ToList() =>
+        [.. _notices.Select(notice => new ReadNotice(notice.Key, Text(notice.Value.Message, notice.Value.Subjects)))];
+
+    private static string Text(string message, SortedSet<string> subjects)
     {
-        lock (_gate)
+        if (subjects.Count == 0)
         {
-            return [.. _notices.Select(notice => new ReadNotice(notice.Id, notice.Message))];
+            return message;
         }
+
+        var named = string.Join(", ", subjects.Take(MostNamed));
+        var more = subjects.Count > MostNamed ? $" and {subjects.Count - MostNamed} more" : "";
+        return $"{message}: {named}{more}.";
     }
 }

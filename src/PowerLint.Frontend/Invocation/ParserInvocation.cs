@@ -38,7 +38,11 @@ internal sealed record ParserInvocation(
             catch (ReadException error)
             {
                 failure ??= error;
-                notices.Add("target-unknown", error.Message);
+                notices.Add(
+                    "target-unknown",
+                    "Files for no microcontroller that can be told were not read",
+                    command.File
+                );
             }
         }
 
@@ -59,7 +63,8 @@ internal sealed record ParserInvocation(
         {
             notices.Add(
                 "other-target",
-                $"{other.Command.File} is for {other.Target.Architecture}, most files are for {architecture}: it was not read."
+                $"Most files are for {architecture}; files for another target were not read",
+                other.Command.File
             );
         }
 
@@ -88,7 +93,7 @@ internal sealed record ParserInvocation(
         var flags = DriverFlags.Translate(command, target.Architecture);
         foreach (var dropped in flags.Dropped)
         {
-            notices.Add("flag-left-out", $"The flag {dropped} is not known to the parser and was left out.");
+            notices.Add("flag-left-out", "Flags that the parser does not know were left out", dropped);
         }
 
         var arguments = new List<string> { "-target", target.Triple };
