@@ -7,6 +7,8 @@ ISR(WDT_vect, ISR_NOBLOCK) { PORTB |= 1; }
 TICK(TIMER0_OVF_vect) { PORTB ^= 2; }
 EMPTY_INTERRUPT(PCINT0_vect)
 ISR_ALIAS(INT0_vect, WDT_vect);
+#define TIMER(n) ISR(TIMER##n##_OVF_vect)
+TIMER(1) { }
 ISR(BADISR_vect) { }
 void __vector_2(void) __attribute__((signal, used));
 void __vector_2(void) { sei(); }

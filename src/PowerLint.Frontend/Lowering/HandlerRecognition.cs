@@ -113,7 +113,12 @@ internal sealed class HandlerRecognition(SourceMap sources, string architecture)
         }
 
         var argument = Encoding.UTF8.GetString(rest[start..position]).Trim();
-        return argument.Length == 0 ? null : argument;
+        // A macro of the user's own may build the vector's name: its argument is then only a part of it.
+        return
+            argument.EndsWith("_vect", StringComparison.Ordinal)
+            || argument.StartsWith("SIG_", StringComparison.Ordinal)
+            ? argument
+            : null;
     }
 
     // #pragma vector=PORT1_VECTOR stands before the function; libclang keeps no trace of it but the text.
