@@ -36,7 +36,21 @@ internal sealed partial class ImageInterpreter
         {
             (IntegerType integer, IntegerValue v) => IntegerArithmetic.Convert(v, integer.Bits, sourceIsSigned: false),
             (PointerType pointer, IntegerValue v) => IntegerArithmetic.Convert(v, pointer.Bits, sourceIsSigned: false),
+            (IntegerType { Bits: 32 }, FloatingValue { Number: { } number }) => IntegerValue.Constant(
+                32,
+                BitConverter.SingleToUInt32Bits((float)number)
+            ),
+            (IntegerType { Bits: 64 }, FloatingValue { Number: { } number }) => IntegerValue.Constant(
+                64,
+                BitConverter.DoubleToUInt64Bits(number)
+            ),
             (IntegerType integer, FloatingValue) => IntegerValue.Unknown(integer.Bits),
+            (FloatingType { Bits: 32 }, IntegerValue { IsConstant: true } bits) => new FloatingValue(
+                BitConverter.UInt32BitsToSingle((uint)bits.Minimum)
+            ),
+            (FloatingType, IntegerValue { IsConstant: true } bits) => new FloatingValue(
+                BitConverter.UInt64BitsToDouble(bits.Minimum)
+            ),
             (IntegerType integer, AnyValue) when integer.Bits < 16 => IntegerValue.Unknown(integer.Bits),
             (IntegerType integer, AnyValue) => IntegerValue.Unknown(integer.Bits),
             (FloatingType, not FloatingValue) => FloatingValue.Unknown,

@@ -277,6 +277,8 @@ internal sealed partial class ImageInterpreter
 
         switch (left, right)
         {
+            case (_, IntegerValue { Maximum: 0 } zero) when @operator == BinaryOperator.And:
+                return zero;
             case (IntegerValue a, IntegerValue b):
                 return IntegerArithmetic.Apply(@operator, a, b, IsSigned(operandType));
             case (FloatingValue { Number: { } x }, FloatingValue { Number: { } y }):
@@ -406,8 +408,8 @@ internal sealed partial class ImageInterpreter
             if (conditional.WhenTrue is null)
             {
                 var value = Evaluate(conditional.Condition, state);
-                return value.IsTrue == Tristate.Yes
-                    ? value
+                return value.IsTrue == Tristate.Yes ? value
+                    : value.IsTrue == Tristate.No ? Evaluate(conditional.WhenFalse, state)
                     : Either(state.Copy(), s => value, state.Copy(), s => Evaluate(conditional.WhenFalse, s), state);
             }
 

@@ -90,12 +90,35 @@ internal sealed partial class ImageInterpreter
             case "memset" when arguments.Length == 3:
                 SetBytes(arguments[0], arguments[1], arguments[2], call, state);
                 return arguments[0];
-            case "strlen" or "strlen_P" when arguments.Length == 1:
+            case "strlen" or "strlen_P" or "__strlen_P" when arguments.Length == 1:
                 return LengthOf(arguments[0], state) is { } length
                     ? IntegerValue.Constant(BitsOf(call.Type), (ulong)length)
                     : UnknownOf(call.Type);
             case "memcmp" or "memcmp_P" when arguments.Length == 3:
                 return CompareBytes(arguments, call, state);
+            case "strcpy" or "strcpy_P" when arguments.Length == 2:
+                CopyText(arguments[0], arguments[1], 0, state);
+                return arguments[0];
+            case "strcat" or "strcat_P" when arguments.Length == 2:
+                CopyText(arguments[0], arguments[1], LengthOf(arguments[0], state), state);
+                return arguments[0];
+            case "strcmp" or "strcmp_P" when arguments.Length == 2:
+                return CompareText(arguments, call, state);
+            case "strchr" when arguments is [_, IntegerValue { IsConstant: true } sought]:
+                return FindInText(arguments[0], (byte)sought.Minimum, call, state);
+            case "popcount" or "popcountl" or "popcountll" when arguments is [IntegerValue { IsConstant: true } value]:
+                return Answer(call, System.Numerics.BitOperations.PopCount(value.Minimum));
+            case "parity" or "parityl" or "parityll" when arguments is [IntegerValue { IsConstant: true } value]:
+                return Answer(call, System.Numerics.BitOperations.PopCount(value.Minimum) & 1);
+            case "ctz" or "ctzl" or "ctzll" when arguments is [IntegerValue { IsConstant: true, Minimum: > 0 } value]:
+                return Answer(call, System.Numerics.BitOperations.TrailingZeroCount(value.Minimum));
+            case "clz" or "clzl" or "clzll" when arguments is [IntegerValue { IsConstant: true, Minimum: > 0 } value]:
+                return Answer(call, System.Numerics.BitOperations.LeadingZeroCount(value.Minimum) - (64 - value.Bits));
+            case "ffs" or "ffsl" or "ffsll" when arguments is [IntegerValue { IsConstant: true } value]:
+                return Answer(
+                    call,
+                    value.Minimum == 0 ? 0 : System.Numerics.BitOperations.TrailingZeroCount(value.Minimum) + 1
+                );
             case "fabs" or "fabsf" or "fabsl" when arguments is [FloatingValue value]:
                 return Apply(value, n => Math.Abs(n));
             case "ceil" or "ceilf" when arguments is [FloatingValue value]:
@@ -227,6 +250,52 @@ internal sealed partial class ImageInterpreter
         return null;
     }
 
+    private static IntegerValue Answer(Call call, int value) =>
+        IntegerValue.Constant(BitsOf(call.Type), unchecked((ulong)value));
+
+    private void CopyText(AbstractValue to, AbstractValue from, long? at, MachineState state)
+    {
+        if (PlaceOf(to) is { } target && at is { } offset && LengthOf(from, state) is { } length)
+        {
+            var contents = (AggregateValue)LoadAggregate(from, length + 1, state);
+            NoteStore(target.Region, state);
+            StoreAggregate(target.Region, target.Offset + offset, contents.Cells, contents.SizeBytes, state);
+            return;
+        }
+
+        _effects++;
+        Expose(to, state);
+    }
+
+    private AbstractValue CompareText(AbstractValue[] arguments, Call call, MachineState state)
+    {
+        if (LengthOf(arguments[0], state) is not { } first || LengthOf(arguments[1], state) is not { } second)
+        {
+            return UnknownOf(call.Type);
+        }
+
+        var count = IntegerValue.Constant(32, (ulong)Math.Min(first, second) + 1);
+        return CompareBytes([arguments[0], arguments[1], count], call, state);
+    }
+
+    private AbstractValue FindInText(AbstractValue text, byte sought, Call call, MachineState state)
+    {
+        if (LengthOf(text, state) is not { } length || PlaceOf(text) is not { } place)
+        {
+            return UnknownOf(call.Type);
+        }
+
+        for (long i = 0; i <= length; i++)
+        {
+            if (_memory.Read(state, place.Region, place.Offset + i, 1) is IntegerValue value && value.Minimum == sought)
+            {
+                return PointerValue.To(place.Region, place.Offset + i);
+            }
+        }
+
+        return Answer(call, 0);
+    }
+
     private AbstractValue CompareBytes(AbstractValue[] arguments, Call call, MachineState state)
     {
         if (
@@ -295,7 +364,10 @@ internal sealed partial class ImageInterpreter
                 StoreBytes(arguments[0], _image.Target.PointerBits / 8, list, call, call.Range, state);
                 return AnyValue.Instance;
             case "__builtin_va_copy" when arguments.Length > 1:
-                var copied = LoadBytes(arguments[1], _image.Target.PointerBits / 8, state, ulong.MaxValue);
+                // The list itself where it is a pointer; where it is a structure, its address.
+                var copied = arguments[1] is PointerValue { Targets: [{ Region.IsVariadic: true }] }
+                    ? arguments[1]
+                    : LoadBytes(arguments[1], _image.Target.PointerBits / 8, state, ulong.MaxValue);
                 StoreBytes(arguments[0], _image.Target.PointerBits / 8, copied, call, call.Range, state);
                 return AnyValue.Instance;
             case "__builtin_va_end":

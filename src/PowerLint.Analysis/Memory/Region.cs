@@ -21,6 +21,9 @@ internal sealed class Region(int id, string name, long sizeBytes)
     /// <summary>The label that it is the address of.</summary>
     public string? Label { get; init; }
 
+    /// <summary>Whether it holds the arguments beyond the named ones of an active call.</summary>
+    public bool IsVariadic { get; init; }
+
     /// <summary>Nothing writes it.</summary>
     public bool IsConstant => Global?.IsConstant == true;
 

@@ -64,7 +64,7 @@ internal sealed class RegionTable(Image image, Action<Region, Initializer> fill)
         var key = (function, depth);
         if (!_byObject.TryGetValue(key, out var region))
         {
-            region = Add(new Region(_regions.Count, $"{function.Name}(...)", 0));
+            region = Add(new Region(_regions.Count, $"{function.Name}(...)", 0) { IsVariadic = true });
             _byObject.Add(key, region);
         }
 

@@ -86,7 +86,7 @@ internal sealed class InitializerLowering(ExpressionLowering expressions)
     private void FillArray(ClangType array, long offset, ItemReader items, bool isBraced, long first)
     {
         var element = array.ArrayElement;
-        var size = Math.Max(0, element.SizeBytes);
+        var size = Math.Max(0, Unit.Types.SizeOf(element));
         var length =
             array.Kind == CXTypeKind.ConstantArray && array.ArrayLength > 0 ? array.ArrayLength : long.MaxValue;
         var index = first;
@@ -250,7 +250,7 @@ internal sealed class InitializerLowering(ExpressionLowering expressions)
         {
             var array = TypeLowering.Strip(type);
             var element = array.ArrayElement;
-            var size = Math.Max(0, element.SizeBytes);
+            var size = Math.Max(0, Unit.Types.SizeOf(element));
             var (low, high, rest) = designation.TakeIndex(Unit.Sources);
             for (var index = Math.Max(0, low); index <= high && high - low <= LongestRange; index++)
             {
@@ -343,7 +343,7 @@ internal sealed class InitializerLowering(ExpressionLowering expressions)
         }
 
         var array = TypeLowering.Strip(type);
-        var elementBytes = (int)array.ArrayElement.SizeBytes;
+        var elementBytes = (int)Unit.Types.SizeOf(array.ArrayElement);
         if (TypeLowering.IsArray(array.ArrayElement) || elementBytes is not (1 or 2 or 4))
         {
             return false;
