@@ -21,6 +21,7 @@ void __vector_2(void) { sei(); }
 // expect: function naked __vector_1() : void handles INT0_vect #1
 // expect:   call:void __vector_6()
 // expect:   return
+// expect: function __vector_13() : void handles __vector_13 #13
 // expect: function __vector_default() : void handles BADISR_vect
 // expect: function __vector_2() : void handles __vector_2 #2
 // expect:   asm "sei" clobbers memory
