@@ -12,10 +12,10 @@ internal sealed class ClockOutputOn : IRule
         foreach (var output in context.Device.ClockOutputs)
         {
             var observations = context
-                .Points.Select(point => Observe(context, output, point))
+                .Rests.Select(point => Observe(context, output, point))
                 .OfType<Observation>()
                 .ToArray();
-            if (observations.Length == 0 && context.Points.Count > 0)
+            if (observations.Length == 0 && context.Rests.Count > 0)
             {
                 context.Clean(output.Name);
             }

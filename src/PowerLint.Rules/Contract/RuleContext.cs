@@ -30,6 +30,12 @@ public sealed class RuleContext(AnalysisResult result, BoardFacts board, RuleDes
     /// <summary>The resting points, in order of first visit.</summary>
     internal IReadOnlyList<PointFacts> Points => field ??= PointFacts.Of(Result);
 
+    /// <summary>
+    /// The points where the CPU does rest: a sleep instruction that does nothing is none where another one works.
+    /// </summary>
+    internal IReadOnlyList<PointFacts> Rests =>
+        field ??= Points.Any(point => point.Sleeps) ? [.. Points.Where(point => point.Sleeps)] : Points;
+
     /// <summary>Findings reported so far.</summary>
     public IReadOnlyList<Finding> Findings => _findings;
 

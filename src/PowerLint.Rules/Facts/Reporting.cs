@@ -26,7 +26,13 @@ internal static class Reporting
                     Message = message(group),
                     Range = first.Cause.Range,
                     Function = first.Cause.Function,
-                    Related = [.. first.Cause.RelatedCalls(), .. RelatedPoints(first.Cause, group.Points)],
+                    Related =
+                    [
+                        .. group
+                            .Observations.SelectMany(observation => observation.Cause.RelatedCalls())
+                            .DistinctBy(related => related.Range),
+                        .. RelatedPoints(first.Cause, group.Points),
+                    ],
                     Flow =
                     [
                         .. group

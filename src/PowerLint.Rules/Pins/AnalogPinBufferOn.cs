@@ -15,7 +15,7 @@ internal sealed class AnalogPinBufferOn : IRule
         {
             var before = observations.Count;
             var inUse = false;
-            foreach (var point in context.Points)
+            foreach (var point in context.Rests)
             {
                 var facts = new PinFacts(context, point, pin);
                 inUse |= facts.IsAnalogInUse != Tristate.No;

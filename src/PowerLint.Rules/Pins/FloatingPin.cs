@@ -14,7 +14,7 @@ internal sealed class FloatingPin : IRule
         foreach (var pin in context.Device.Pins)
         {
             var before = observations.Count;
-            foreach (var point in context.Points)
+            foreach (var point in context.Rests)
             {
                 var facts = new PinFacts(context, point, pin);
                 if (!facts.IsSettledByBoard && point.CertaintyOf(facts.Floats) is { } certainty)
@@ -23,7 +23,7 @@ internal sealed class FloatingPin : IRule
                 }
             }
 
-            if (observations.Count == before && context.Points.Count > 0)
+            if (observations.Count == before && context.Rests.Count > 0)
             {
                 context.Clean(pin.Name);
             }

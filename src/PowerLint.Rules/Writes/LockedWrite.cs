@@ -36,7 +36,7 @@ internal sealed class LockedWrite : IRule
     private static string Message(LostWrite write, Certainty certainty)
     {
         var protection = write.Protection;
-        return $"{write.Register.Name} is protected{(protection is null ? "" : $" by {protection.Name}")} and no unlock is in force here: "
+        return $"{write.Register.Name} is protected{(protection is null || write.Register.Name.StartsWith(protection.Name, StringComparison.Ordinal) || protection.Name.StartsWith(write.Register.Name, StringComparison.Ordinal) ? "" : $" by {protection.Name}")} and no unlock is in force here: "
             + $"{(certainty == Certainty.Proven ? "this write" : "on some paths this write")} changes none of its protected bits. "
             + (
                 protection switch
