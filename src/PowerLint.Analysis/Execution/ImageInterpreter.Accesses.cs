@@ -437,7 +437,7 @@ internal sealed partial class ImageInterpreter
             view ??= new RegisterView(_registers, state)
             {
                 JustWritten = register is null ? null : (register, written),
-                StrobesAreZero = register is null,
+                StrobesAreZero = true,
             };
             var held = view.Evaluate(condition);
             if (held == Tristate.No)

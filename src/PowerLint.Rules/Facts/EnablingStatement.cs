@@ -34,7 +34,7 @@ internal static class EnablingStatement
     }
 
     /// <summary>Writes after which a part of the condition could hold that is true now, by ordinal.</summary>
-    private static ImmutableArray<Decision> Enabling(StateAtPoint state, Condition condition) =>
+    public static ImmutableArray<Decision> Enabling(StateAtPoint state, Condition condition) =>
         [
             .. condition
                 .Alternatives.Where(alternative => alternative.All(part => state.Evaluate(part) != Tristate.No))
@@ -44,7 +44,8 @@ internal static class EnablingStatement
                 .OrderBy(decision => decision.Ordinal),
         ];
 
-    private static bool Allows(Decision decision, FieldCondition part)
+    /// <summary>Whether a part of a condition can hold after a write.</summary>
+    public static bool Allows(Decision decision, FieldCondition part)
     {
         var shift = part.Field.LowBit + (8 * ((long)part.Field.Register.Address - (long)decision.Address));
         if (shift is < 0 or > 63)

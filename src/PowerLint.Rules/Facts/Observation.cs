@@ -31,6 +31,9 @@ internal sealed record Observation
     /// <summary>The writes that decided it.</summary>
     public ImmutableArray<Decision> Flow { get; init; } = [];
 
+    /// <summary>The condition that holds, where the message names its bits.</summary>
+    public Condition? Condition { get; init; }
+
     /// <summary>The pin, where the subject is one.</summary>
     public Pin? Pin { get; init; }
 }

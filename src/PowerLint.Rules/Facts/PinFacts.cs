@@ -69,16 +69,25 @@ internal sealed class PinFacts(RuleContext context, PointFacts point, Pin pin)
         return holds != Tristate.No && IsOnlyFromReset(function) ? Tristate.No : holds;
     }
 
-    /// <summary>The fields that decide whether the pin floats: its own, and global switches where they stand in the way.</summary>
-    public IEnumerable<FieldReference> DecidingFields(PinSwitches switches) =>
-        Conditions
-            .SelectMany(condition =>
-                condition
-                    .Alternatives.SelectMany(alternative => alternative)
-                    .Where(part => !switches.AreShared(part.Field) || State.Evaluate(part) != Tristate.Yes)
-                    .Select(part => part.Field)
-            )
-            .Distinct();
+    /// <summary>
+    /// The writes that decide that the pin floats, by ordinal: to its own bits, and to global switches where they stand in the
+    /// way. Where paths differ in who wrote a bit, those count that leave it as it must not be.
+    /// </summary>
+    public ImmutableArray<Decision> DecidingWrites(PinSwitches switches) =>
+        [
+            .. Conditions
+                .SelectMany(condition => condition.Alternatives)
+                .SelectMany(alternative => alternative)
+                .Where(part => !switches.AreShared(part.Field) || State.Evaluate(part) != Tristate.Yes)
+                .SelectMany(part => Spoiling(part, State.DecisionsOf(part.Field)))
+                .Distinct()
+                .OrderBy(decision => decision.Ordinal),
+        ];
+
+    private static IEnumerable<Decision> Spoiling(FieldCondition part, ImmutableArray<Decision> decisions) =>
+        decisions.Length > 1 && decisions.Any(decision => !EnablingStatement.Allows(decision, part))
+            ? decisions.Where(decision => !EnablingStatement.Allows(decision, part))
+            : decisions;
 
     /// <summary>The conditions that give the pin a level or take its buffer away.</summary>
     public IEnumerable<Condition> Conditions => [pin.Output, pin.PullUp, pin.PullDown, pin.InputBufferOff];

@@ -56,15 +56,7 @@ internal sealed class PointFacts
     /// <summary>Whether something holds in the mode in use; no where the CPU does not sleep.</summary>
     public Tristate InMode(ImmutableArray<ModesWhen> modes)
     {
-        var answers = Modes
-            .Select(mode =>
-                modes
-                    .Where(entry => entry.Modes.Contains(mode.Mode.Name, StringComparer.Ordinal))
-                    .Select(entry => State.Evaluate(entry.When))
-                    .Any()
-            )
-            .Distinct()
-            .ToArray();
+        var answers = Modes.Select(mode => Holds(modes, mode.Mode)).Distinct().ToArray();
         return answers.Length switch
         {
             0 => Tristate.No,
@@ -72,6 +64,13 @@ internal sealed class PointFacts
             _ => Tristate.Maybe,
         };
     }
+
+    /// <summary>Whether something would hold in a mode, with the registers as they are here.</summary>
+    public Tristate Holds(ImmutableArray<ModesWhen> modes, SleepMode mode) =>
+        modes
+            .Where(entry => entry.Modes.Contains(mode.Name, StringComparer.Ordinal))
+            .Select(entry => State.Evaluate(entry.When))
+            .Any();
 
     /// <summary>Whether the peripheral is enabled.</summary>
     public Tristate IsOn(Peripheral peripheral) => State.Evaluate(peripheral.On);

@@ -109,7 +109,7 @@ internal static class Wording
     public static string Doubt(Certainty certainty, PointFacts point) =>
         certainty != Certainty.Possible ? ""
         : point.IsTainted
-            ? $" {List([.. point.State.UnknownCallees.Take(3).Select(name => name + "()")])} could change this: the image holds no body of it."
+            ? $" {List([.. point.State.UnknownCallees.Take(3)])} could change this: the analysis cannot look inside."
         : " This depends on the path that the program takes.";
 
     private static string FieldValue(KnownBits bits, int widthBits) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PowerLint.Analysis;
 
 namespace PowerLint.Rules;
@@ -48,12 +47,7 @@ internal sealed class FloatingPin : IRule
             certainty = Certainty.BoardDependent;
         }
 
-        var decisions = facts
-            .DecidingFields(switches)
-            .SelectMany(field => point.State.DecisionsOf(field))
-            .Distinct()
-            .OrderBy(decision => decision.Ordinal)
-            .ToImmutableArray();
+        var decisions = facts.DecidingWrites(switches);
         var level = context.LevelOf(certainty);
         return new Observation
         {

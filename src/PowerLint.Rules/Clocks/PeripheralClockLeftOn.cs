@@ -1,0 +1,70 @@
+using PowerLint.Analysis;
+using PowerLint.Devices;
+
+namespace PowerLint.Rules;
+
+/// <summary>An open clock gate of a peripheral that the program never uses.</summary>
+internal sealed class PeripheralClockLeftOn : IRule
+{
+    /// <inheritdoc/>
+    public void Check(RuleContext context)
+    {
+        var observations = new List<Observation>();
+        foreach (var gate in context.Device.Gates)
+        {
+            var unused = gate.Peripherals.Where(name => IsUnused(context, name)).ToArray();
+            foreach (var name in unused)
+            {
+                var found = context
+                    .Rests.Select(point => Observe(context, gate, name, point))
+                    .OfType<Observation>()
+                    .ToArray();
+                observations.AddRange(found);
+                if (found.Length == 0 && context.Rests.Count > 0)
+                {
+                    context.Clean(name);
+                }
+            }
+        }
+
+        context.Report(observations, Message);
+    }
+
+    private static bool IsUnused(RuleContext context, string name) =>
+        context.Device.Peripherals.FirstOrDefault(p => string.Equals(p.Name, name, StringComparison.Ordinal))
+            is { } peripheral
+        && !context.Result.Uses(peripheral);
+
+    private static Observation? Observe(RuleContext context, ClockGate gate, string name, PointFacts point)
+    {
+        if (point.CertaintyOf(point.State.Evaluate(gate.Open)) is not { } certainty)
+        {
+            return null;
+        }
+
+        var decisions = point.State.DecisionsOf(gate.Open);
+        var level = context.LevelOf(certainty);
+        return new Observation
+        {
+            // Gates of one register are closed by one write.
+            Group = gate.Open.Fields.First().Register.Name,
+            Subject = name,
+            Certainty = certainty,
+            Level = decisions.IsEmpty ? level.AtMostNote() : level,
+            Cause = Cause.LastOf(decisions, context.Result),
+            Point = point,
+            Flow = decisions,
+            Condition = gate.Open,
+        };
+    }
+
+    private static string Message(ObservationGroup group)
+    {
+        var first = group.First;
+        var count = group.Observations.Length;
+        var registers = Wording.Registers(first.Point.State, group.Observations.SelectMany(o => o.Condition!.Fields));
+        return $"{Wording.List(group.Subjects)} {Wording.Number(count, "gets its clock", "get their clocks")} {Wording.Where(first.Point)} ({registers}), "
+            + $"but the program never uses {Wording.Number(count, "it", "them")}. Close the {Wording.Number(count, "gate", "gates")} at start-up."
+            + Wording.Doubt(first.Certainty, first.Point);
+    }
+}

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using PowerLint.Analysis;
+using PowerLint.Devices;
+
+namespace PowerLint.Rules;
+
+/// <summary>An internal pull that works against a level that is known.</summary>
+internal sealed class PullAgainstLevel : IRule
+{
+    /// <inheritdoc/>
+    public void Check(RuleContext context)
+    {
+        var observations = new List<Observation>();
+        foreach (var pin in context.Device.Pins)
+        {
+            var before = observations.Count;
+            foreach (var point in context.Rests)
+            {
+                Observe(context, point, pin, pin.PullUp, WireLevel.Low, observations);
+                Observe(context, point, pin, pin.PullDown, WireLevel.High, observations);
+            }
+
+            if (observations.Count == before && context.Board.Pins.ContainsKey(pin.Name))
+            {
+                context.Clean(pin.Name);
+            }
+        }
+
+        context.Report(observations, group => Message(context, group));
+    }
+
+    private static void Observe(
+        RuleContext context,
+        PointFacts point,
+        Pin pin,
+        Condition pull,
+        WireLevel against,
+        List<Observation> observations
+    )
+    {
+        var outside =
+            context.Board.Pins.GetValueOrDefault(pin.Name) is { } board
+            && (board.Pull == against || board.Driven == against);
+        var high = point.State.Evaluate(pin.OutputHigh);
+        var inside = point.State.Evaluate(pin.Output).And(against == WireLevel.Low ? high.Not() : high);
+        var holds = point.State.Evaluate(pull).And(outside ? Tristate.Yes : inside);
+        if (point.CertaintyOf(holds) is not { } certainty)
+        {
+            return;
+        }
+
+        var decisions = point.State.DecisionsOf(pull);
+        observations.Add(
+            new Observation
+            {
+                Group = pin.Port,
+                Subject = pin.Name,
+                Certainty = certainty,
+                Level = context.LevelOf(certainty),
+                Cause = Cause.LastOf(Enabling(point.State, pull, decisions), context.Result),
+                Point = point,
+                Flow = decisions,
+                Pin = pin,
+                Condition = pull,
+            }
+        );
+    }
+
+    // The direction bits decide, too, but what enables the pull is what another condition of the pin does not look at.
+    private static IEnumerable<Decision> Enabling(StateAtPoint state, Condition pull, ImmutableArray<Decision> all)
+    {
+        var setting = pull
+            .Alternatives.SelectMany(alternative => alternative)
+            .Where(part => !part.Values.Contains(0UL) && state.Evaluate(part) != Tristate.No)
+            .SelectMany(part => state.DecisionsOf(part.Field))
+            .ToArray();
+        return setting.Length > 0 ? setting : all;
+    }
+
+    private static string Message(RuleContext context, ObservationGroup group)
+    {
+        var first = group.First;
+        var isUp = ReferenceEquals(first.Condition, first.Pin!.PullUp);
+        var count = group.Observations.Length;
+        var byBoard =
+            context.Board.Pins.GetValueOrDefault(first.Pin.Name) is { Pull: not null } or { Driven: not null };
+        var who = byBoard ? "the board" : "the program itself";
+        var registers = Wording.Registers(
+            first.Point.State,
+            group.Observations.SelectMany(observation => observation.Condition!.Fields)
+        );
+        return $"The internal {(isUp ? "pull-up" : "pull-down")} of {Wording.List(group.Subjects)} works against {who}, which holds {Wording.Number(count, "the pin", "the pins")} {(isUp ? "low" : "high")} "
+            + $"{Wording.Where(first.Point)} ({registers}): supply over pull resistance flows all the time. Switch the pull off."
+            + Wording.Doubt(first.Certainty, first.Point);
+    }
+}

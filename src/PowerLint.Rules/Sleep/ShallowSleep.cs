@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using PowerLint.Analysis;
+using PowerLint.Devices;
+
+namespace PowerLint.Rules;
+
+/// <summary>A sleep mode that is shallower than what wakes the part, and what runs meanwhile, asks for.</summary>
+internal sealed class ShallowSleep : IRule
+{
+    /// <inheritdoc/>
+    public void Check(RuleContext context)
+    {
+        var observations = context
+            .Points.Where(point => point.Sleeps)
+            .Select(point => Observe(context, point))
+            .OfType<Observation>()
+            .ToArray();
+        context.Report(observations, Message);
+    }
+
+    private static Observation? Observe(RuleContext context, PointFacts point)
+    {
+        // With several modes in use, or nothing that wakes the part, there is no saying what is deep enough.
+        if (
+            point.Modes is not [{ InUse: Tristate.Yes, Mode: { } mode }]
+            || point.SleepEnabled != Tristate.Yes
+            || !context.Device.Interrupts.Any(interrupt => point.IsWakeSource(interrupt) == Tristate.Yes)
+        )
+        {
+            return null;
+        }
+
+        var deeper = context
+            .Device.SleepModes.Where(other =>
+                other.Resumes && other.Depth > mode.Depth && Serves(context.Device, point, mode, other)
+            )
+            .MaxBy(other => other.Depth);
+        if (deeper is null)
+        {
+            context.Clean(mode.Name);
+            return null;
+        }
+
+        var certainty = point.CertaintyOf(Tristate.Yes)!.Value;
+        var decisions = point.State.DecisionsOf(mode.Selected);
+        return new Observation
+        {
+            Group = mode.Name,
+            Subject = $"{mode.Name} → {deeper.Name}",
+            Certainty = certainty,
+            Level = context.LevelOf(certainty),
+            Cause = Cause.LastOf(decisions, context.Result),
+            Point = point,
+            Flow = decisions,
+        };
+    }
+
+    /// <summary>Whether all that wakes the part or works in one mode does so in another.</summary>
+    private static bool Serves(DeviceModel device, PointFacts point, SleepMode mode, SleepMode other) =>
+        device.Interrupts.All(interrupt =>
+            point.IsWakeSource(interrupt) == Tristate.No || point.Holds(interrupt.Wakes, other) == Tristate.Yes
+        )
+        && device.Peripherals.All(peripheral =>
+            point.State.Evaluate(peripheral.OutputInUse).And(point.Holds(peripheral.WorksIn, mode)) == Tristate.No
+            || point.Holds(peripheral.WorksIn, other) == Tristate.Yes
+        )
+        && device.ClockOutputs.All(output =>
+            point.State.Evaluate(output.On) == Tristate.No
+            || point.Holds(output.RunsIn, mode) == Tristate.No
+            || point.Holds(output.RunsIn, other) == Tristate.Yes
+        );
+
+    private static string Message(ObservationGroup group)
+    {
+        var first = group.First;
+        var modes = first.Subject.Split(" → ");
+        var wakes = group.Points[0].Modes.Select(mode => mode.Mode.Name).ToImmutableArray();
+        return $"The part sleeps in {wakes[0]}, although all that wakes it and all that works meanwhile does so in {modes[1]}, too. "
+            + $"Select {modes[1]}, if the longer time to wake up is no matter."
+            + Wording.Doubt(first.Certainty, first.Point);
+    }
+}

@@ -1,0 +1,13 @@
+// device: attiny85
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+int main(void)
+{
+    set_sleep_mode(SLEEP_MODE_IDLE);
+    sei();
+    for (;;) {
+        sleep_mode(); // finding: no-wake-source SLEEP proven {{no interrupt is enabled}}
+    }
+}

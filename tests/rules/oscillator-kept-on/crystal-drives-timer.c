@@ -1,0 +1,19 @@
+// device: atmega328p
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(TIMER2_OVF_vect)
+
+int main(void)
+{
+    ASSR = _BV(AS2);
+    TCCR2B = _BV(CS20);
+    TIMSK2 = _BV(TOIE2);
+    // clean: oscillator-kept-on timer-oscillator
+    set_sleep_mode(SLEEP_MODE_PWR_SAVE);
+    sei();
+    for (;;) {
+        sleep_mode();
+    }
+}

@@ -1,0 +1,15 @@
+// device: atmega328p
+// board: PB1: { driven: either }
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+int main(void)
+{
+    PORTB = 0x0f;
+    set_sleep_mode(SLEEP_MODE_IDLE);
+    sei();
+    for (;;) {
+        sleep_mode();
+    }
+}
