@@ -38,6 +38,7 @@ void bridge_release(void)
 void lamp(uint8_t lit)
 {
     if (lit)
+        /* powerlint: allow load-driven-in-sleep (lit on command, until the next report) */
         PORTB |= LAMP;
     else
         PORTB &= (uint8_t)~LAMP;

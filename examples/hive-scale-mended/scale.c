@@ -16,7 +16,7 @@ static uint8_t clock_bit(void)
 int32_t scale_weigh(void)
 {
     bridge_listen();
-    PORTB |= BRIDGE_SUPPLY;
+    PORTB |= BRIDGE_SUPPLY; /* powerlint: allow load-driven-in-sleep (the bridge settles while the part sleeps) */
 
     /* The converter pulls its data line low when the bridge has settled and a weight is ready. */
     bridge_watch(1);

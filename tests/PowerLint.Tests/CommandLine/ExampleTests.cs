@@ -10,13 +10,14 @@ public sealed class ExampleTests
     private static readonly (string File, string Statement, string Rule, string Subjects)[] Planted =
     [
         ("board.c", "CLKPR = 1 << CLKPS2;", "locked-write", "CLKPR"),
+        ("board.c", "PORTB |= LAMP;", "load-driven-in-sleep", "PB1"),
         ("climate.c", "ADCSRA = (1 << ADEN) | (1 << ADPS1) | (1 << ADPS0);", "peripheral-on-in-sleep", "ADC"),
-        ("climate.c", "ADMUX = (uint8_t)((1 << REFS0) | channel);", "analog-pin-buffer-on", "PC0"),
-        ("climate.c", "ADMUX = (uint8_t)((1 << REFS0) | channel);", "analog-pin-buffer-on", "PC1"),
+        ("climate.c", "ADMUX = (uint8_t)((1 << REFS0) | channel);", "analog-pin-buffer-on", "PC0 PC1"),
         ("climate.c", "while (ADCSRA & (1 << ADSC))", "polling-wait", "ADCSRA"),
         ("main.c", "board_init();", "clock-output-on", "CLKO PB0"),
         ("main.c", "board_init();", "floating-pin", "PC2 PC3 PC4 PC5"),
         ("main.c", "board_init();", "floating-pin", "PD5 PD6 PD7"),
+        ("main.c", "board_init();", "peripheral-clock-left-on", "SPI TIMER0 TIMER1 TIMER2 TWI"),
         ("power.c", "sleep_now();", "sleep-disabled", "SLEEP"),
         ("radio.c", "UCSR0B = (1 << RXCIE0) | (1 << RXEN0) | (1 << TXEN0);", "asleep-in-mode", "USART0"),
         ("radio.c", "while (!(UCSR0A & (1 << UDRE0)))", "polling-wait", "UCSR0A"),

@@ -8,11 +8,11 @@ public sealed class SubjectOrderTests
     [Fact]
     public void Numbers_count_by_value()
     {
-        string[] subjects = ["PA10", "PB0", "PA2", "P1.10", "P1.9", "PA", "PA02"];
+        string[] subjects = ["PA10", "PB0", "PA2", "P1.10", "P1.9", "PA"];
 
         var sorted = subjects.Order(SubjectOrder.Instance);
 
-        Assert.Equal(new[] { "P1.9", "P1.10", "PA", "PA2", "PA02", "PA10", "PB0" }, sorted.ToArray());
+        Assert.Equal(new[] { "P1.9", "P1.10", "PA", "PA2", "PA10", "PB0" }, sorted.ToArray());
     }
 
     [Theory]
