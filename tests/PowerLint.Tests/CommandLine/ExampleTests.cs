@@ -52,7 +52,7 @@ public sealed class ExampleTests
         var result = TestConsole.Run(folder, "check", "-p", ".", "--fail-on", "note");
 
         Assert.Equal("", result.Error);
-        Assert.Equal("No findings on atmega328p\n", result.Output);
+        Assert.Equal("No findings on atmega328p, 2 findings allowed in the source\n", result.Output);
         Assert.Equal(0, result.Status);
     }
 
