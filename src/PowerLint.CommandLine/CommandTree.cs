@@ -58,9 +58,11 @@ internal static class CommandTree
             var commands = root.Subcommands.Select(command => command.Name).ToArray();
             if (!commands.Contains(first, StringComparer.Ordinal))
             {
-                throw new UsageException(
-                    $"there is no command '{first}'{NearestNames.Suggest(first, commands)} "
-                        + $"The commands are {string.Join(", ", commands)}."
+                throw UsageException.Unknown(
+                    "command",
+                    first,
+                    commands,
+                    $"The commands are {string.Join(", ", commands)}."
                 );
             }
         }

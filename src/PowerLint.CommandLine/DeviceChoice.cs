@@ -105,7 +105,7 @@ internal static class DeviceChoice
                 .Select(option => new ConfigurationError(
                     settings.Shown,
                     option.Line,
-                    $"{name} has no fuse or option '{option.Name}'{NearestNames.Suggest(option.Name, known)}"
+                    $"{name} has no fuse or option '{option.Name}'{NearestNames.Hint(option.Name, known)}"
                 )),
         ];
         if (errors.Length > 0)

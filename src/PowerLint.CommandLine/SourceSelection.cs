@@ -16,10 +16,7 @@ internal sealed record SourceSelection(string? Database, ImmutableArray<string> 
         // Whatever is no option falls to the files: a mistyped option must not be looked for on the disk.
         if (request.Files.FirstOrDefault(file => file.StartsWith('-')) is { } mistyped)
         {
-            throw new UsageException(
-                $"there is no option '{mistyped}'{NearestNames.Suggest(mistyped, request.KnownOptions)}"
-                    + " Compiler flags go after --."
-            );
+            throw UsageException.Unknown("option", mistyped, request.KnownOptions, "Compiler flags go after --.");
         }
 
         ImmutableArray<string> files = [.. request.Files.Select(session.FullPath)];

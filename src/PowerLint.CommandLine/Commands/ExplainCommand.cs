@@ -19,10 +19,11 @@ internal static class ExplainCommand
     {
         var rule =
             RuleCatalog.Find(id)
-            ?? throw new UsageException(
-                $"there is no rule '{id}'"
-                    + NearestNames.Suggest(id, RuleCatalog.All.Select(known => known.Id))
-                    + " Run 'powerlint rules' for all of them."
+            ?? throw UsageException.Unknown(
+                "rule",
+                id,
+                RuleCatalog.All.Select(known => known.Id),
+                "Run 'powerlint rules' for all of them."
             );
         session.WriteReport(
             path: null,

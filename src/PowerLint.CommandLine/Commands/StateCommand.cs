@@ -87,6 +87,6 @@ internal static class StateCommand
         FieldNames.Find(device, name)
         ?? throw new UsageException(
             $"--explain {name}: {device.Name} has no such register or field"
-                + NearestNames.Suggest(name, FieldNames.All(device))
+                + NearestNames.Hint(name, FieldNames.All(device))
         );
 }

@@ -25,7 +25,7 @@ internal static class SettingsChecks
         foreach (var (pin, line) in settings.PinLines.Where(entry => !pins.Contains(entry.Pin)))
         {
             errors.Add(
-                new ConfigurationError(file, line, $"{device.Name} has no pin '{pin}'{NearestNames.Suggest(pin, pins)}")
+                new ConfigurationError(file, line, $"{device.Name} has no pin '{pin}'{NearestNames.Hint(pin, pins)}")
             );
         }
 

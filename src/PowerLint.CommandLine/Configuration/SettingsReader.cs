@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PowerLint.Devices;
 using PowerLint.Rules;
 using YamlDotNet.Core;
 using YamlDotNet.RepresentationModel;
@@ -259,7 +260,7 @@ internal sealed class SettingsReader(string file)
         {
             rules.Error(
                 line,
-                $"there is no rule '{id}'{NearestNames.Suggest(id, RuleCatalog.All.Select(rule => rule.Id))}"
+                $"there is no rule '{id}'{NearestNames.Hint(id, RuleCatalog.All.Select(rule => rule.Id))}"
             );
             return null;
         }

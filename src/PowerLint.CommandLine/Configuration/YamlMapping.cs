@@ -1,4 +1,5 @@
 using System.Globalization;
+using PowerLint.Devices;
 using YamlDotNet.RepresentationModel;
 
 namespace PowerLint.CommandLine;
@@ -60,7 +61,7 @@ internal sealed class YamlMapping
         {
             if (!keys.Contains(key, StringComparer.Ordinal))
             {
-                var near = NearestNames.Suggest(key, keys);
+                var near = NearestNames.Hint(key, keys);
                 var hint = near.Length > 0 ? near : $"; known keys: {string.Join(", ", keys)}";
                 Error(node, $"unknown key '{key}' in {_place}{hint}");
             }

@@ -1,7 +1,7 @@
 namespace PowerLint.Devices;
 
 /// <summary>Names that a misspelt one may have meant.</summary>
-internal static class NearestNames
+public static class NearestNames
 {
     /// <summary>Up to some names, nearest first, none further than a third of the word's length and two letters.</summary>
     public static IReadOnlyList<string> Of(string word, IEnumerable<string> names, int count)

@@ -152,4 +152,30 @@ public sealed class CommandTests
         Assert.Equal(1, receiver.Count(letter => letter == '*'));
         Assert.Contains("Supply current", device.Output, StringComparison.Ordinal);
     }
+
+    // The firmware and its database are not trusted: a program that they name must never run.
+    [Theory]
+    [InlineData("\"command\": \"./avr-gcc -mmcu=atmega328p -c main.c\"")]
+    [InlineData("\"command\": \"FOLDER/avr-gcc -mmcu=atmega328p -c main.c\"")]
+    [InlineData("\"arguments\": [\"FOLDER/avr-gcc\", \"-mmcu=atmega328p\", \"-c\", \"main.c\"]")]
+    [InlineData("\"command\": \"$(FOLDER/avr-gcc) -mmcu=atmega328p `FOLDER/avr-gcc` -c main.c ; FOLDER/avr-gcc\"")]
+    public void A_program_that_the_database_names_is_never_run(string entry)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "needs a shell script");
+        using var folder = new TemporaryFolder();
+        var marker = Path.Combine(folder.Path, "was-run");
+        var script = folder.Write("avr-gcc", $"#!/bin/sh\ntouch '{marker}'\n");
+        File.SetUnixFileMode(script, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        folder.Write("main.c", "int main(void)\n{\n    for (;;)\n        ;\n}\n");
+        folder.Write(
+            "compile_commands.json",
+            "[{ \"directory\": \".\", \"file\": \"main.c\", "
+                + entry.Replace("FOLDER", folder.Path, StringComparison.Ordinal)
+                + " }]"
+        );
+        var result = TestConsole.Run(folder.Path, "check", "--device", "atmega328p", "-p", ".");
+
+        Assert.False(File.Exists(marker), "the program was run");
+        Assert.NotEqual(2, result.Status);
+    }
 }
