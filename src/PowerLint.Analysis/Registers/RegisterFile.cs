@@ -85,16 +85,14 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
                 continue;
             }
 
-            StoreRegisterByte(
-                state,
-                slot,
-                at,
-                written,
-                keptMask,
-                decided,
-                isCertain && verdict == Tristate.Yes && isOpenForSure,
-                slot.Take(open)
-            );
+            var isSure = isCertain && verdict == Tristate.Yes && isOpenForSure;
+            if (Map.SharedWrites[current].FirstOrDefault() is { } shared)
+            {
+                StoreShared(state, shared, current, written, decided, isSure);
+                continue;
+            }
+
+            StoreRegisterByte(state, slot, at, written, keptMask, decided, isSure, slot.Take(open));
         }
 
         if (lockBefore is { Protection.Kind: ProtectionKind.TimedKey })
@@ -208,6 +206,66 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         var at = ByteAt(state, address);
         var zero = slot.Take(slot.Register.ReadsZero);
         return ((byte)((at.Known & ~slot.Take(slot.Register.HardwareChanged)) | zero), (byte)(at.Value & ~zero));
+    }
+
+    // A write to one of these registers reaches those whose bit is set in the mask; where no bit is, only the one addressed.
+    private void StoreShared(
+        MachineState state,
+        SharedWrite shared,
+        Register addressed,
+        KnownBits written,
+        DecisionSet decided,
+        bool isCertain
+    )
+    {
+        var maskAddress = Map.AddressOf(shared.Mask);
+        var mask = ByteAt(state, maskAddress);
+        for (var n = 0; n < shared.Targets.Length && n < 8; n++)
+        {
+            var target = shared.Targets[n];
+            var reached = Reaches(mask, n, ReferenceEquals(target, addressed));
+            if (reached == Tristate.No)
+            {
+                continue;
+            }
+
+            var address = Map.AddressOf(target);
+            StoreRegisterByte(
+                state,
+                new RegisterSlot(target, 0),
+                address,
+                written,
+                0,
+                decided,
+                isCertain && reached == Tristate.Yes,
+                byte.MaxValue
+            );
+        }
+
+        // The mask holds for one write.
+        Put(state, maskAddress, mask, mask.With(byte.MaxValue, 0, byte.MaxValue, decided), isCertain);
+    }
+
+    private static Tristate Reaches(RegisterByte mask, int bit, bool isAddressed)
+    {
+        var isKnown = (mask.Known >> bit & 1) != 0;
+        var isSet = (mask.Value >> bit & 1) != 0;
+        if (isKnown && isSet)
+        {
+            return Tristate.Yes;
+        }
+
+        if (!isAddressed)
+        {
+            return isKnown ? Tristate.No : Tristate.Maybe;
+        }
+
+        // The register addressed is also reached where the mask is 0.
+        var cannotBeZero = (mask.Known & mask.Value) != 0;
+        var isZero = mask.Known == byte.MaxValue && mask.Value == 0;
+        return isZero ? Tristate.Yes
+            : cannotBeZero && isKnown ? Tristate.No
+            : Tristate.Maybe;
     }
 
     private void StoreRegisterByte(

@@ -55,6 +55,7 @@ internal sealed class RegisterMap
         Keys = Index(device.Protections.Where(p => p.KeyRegister is not null), p => [p.KeyRegister!]);
         Gates = Index(device.Gates.Where(g => g.LosesWrites), g => g.Registers);
         Aliases = Index(device.Aliases, a => [a.Source]);
+        SharedWrites = Index(device.SharedWrites, s => s.Targets);
         Followers = Index(device.FollowingFields, f => [f.Leader.Register]);
         var latched = device
             .Pins.SelectMany(p => p.Functions)
@@ -86,6 +87,8 @@ internal sealed class RegisterMap
     public ILookup<Register, ClockGate> Gates { get; }
 
     public ILookup<Register, RegisterAlias> Aliases { get; }
+
+    public ILookup<Register, SharedWrite> SharedWrites { get; }
 
     public ILookup<Register, FollowingField> Followers { get; }
 

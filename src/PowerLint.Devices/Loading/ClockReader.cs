@@ -168,7 +168,7 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
                     Name = name.Text,
                     Kind = kind,
                     KeyRegister = keyRegister,
-                    KeyMask = entry.Number("key-mask") ?? ulong.MaxValue,
+                    KeyMask = entry.Number("key-mask") ?? WholeOf(keyRegister),
                     Keys = keys.ToImmutable(),
                     WindowCycles = (int)(entry.Number("window-cycles") ?? 0),
                     Open = ConditionReader.Read(entry.Take("open"), reading),
@@ -182,6 +182,9 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
 
         return protections.ToImmutable();
     }
+
+    private static ulong WholeOf(Register? register) =>
+        register is null || register.WidthBits >= 64 ? ulong.MaxValue : (1UL << register.WidthBits) - 1;
 
     public ImmutableArray<RegisterAlias> ReadAliases()
     {
