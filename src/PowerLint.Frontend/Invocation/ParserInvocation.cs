@@ -162,7 +162,12 @@ internal sealed record ParserInvocation(
         var given = request.HeaderFolders.Select(folder =>
             Path.GetFullPath(Path.Combine(request.WorkingDirectory, folder))
         );
-        var found = ToolchainHeaders.Find(target, command.Compiler, request.WorkingDirectory, request.AsksCompilers);
+        var found = ToolchainHeaders.Find(
+            target,
+            command.Compiler,
+            FirmwareTree.RootOf(command.File),
+            request.AsksCompilers
+        );
         if (found.Count == 0)
         {
             notices.Add(

@@ -43,7 +43,10 @@ internal static class ToolchainHeaders
         {
             foreach (var driver in DriversFor(target, compiler))
             {
-                if (Locate(driver, firmwareFolder) is { } path && Ask(path) is { Length: > 0 } folders)
+                if (
+                    Locate(driver, Environment.GetEnvironmentVariable("PATH") ?? "", firmwareFolder) is { } path
+                    && Ask(path) is { Length: > 0 } folders
+                )
                 {
                     return folders;
                 }
@@ -54,10 +57,10 @@ internal static class ToolchainHeaders
     }
 
     /// <summary>The driver as the search path finds it, or null.</summary>
-    internal static string? Locate(string driver, string firmwareFolder)
+    internal static string? Locate(string driver, string searchPath, string firmwareFolder)
     {
         var tree = Path.GetFullPath(firmwareFolder);
-        foreach (var folder in (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator))
+        foreach (var folder in searchPath.Split(Path.PathSeparator))
         {
             if (!Path.IsPathRooted(folder))
             {

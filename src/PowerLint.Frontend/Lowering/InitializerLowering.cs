@@ -7,9 +7,6 @@ namespace PowerLint.Frontend;
 /// </summary>
 internal sealed class InitializerLowering(ExpressionLowering expressions)
 {
-    // Long runs of constants become bytes: fonts and tables would otherwise cost a node an element.
-    private const int ShortestRun = 8;
-
     private const int LongestRange = 65536;
 
     private readonly List<InitializerEntry> _entries = [];
@@ -20,7 +17,7 @@ internal sealed class InitializerLowering(ExpressionLowering expressions)
     public Initializer Lower(ClangType type, ClangCursor initializer)
     {
         FillObject(type, 0, initializer);
-        return new Initializer(Compact(_entries));
+        return new Initializer(ConstantRuns.Compact(_entries));
     }
 
     private void FillObject(ClangType type, long offset, ClangCursor initializer)
@@ -354,59 +351,6 @@ internal sealed class InitializerLowering(ExpressionLowering expressions)
             new BytesEntry(offset, StringLiteral.Bytes(value.Spelling, elementBytes, (int)length), elementBytes)
         );
         return true;
-    }
-
-    private static IReadOnlyList<InitializerEntry> Compact(List<InitializerEntry> entries)
-    {
-        var result = new List<InitializerEntry>(entries.Count);
-        for (var i = 0; i < entries.Count; )
-        {
-            var length = RunLength(entries, i, out var elementBytes);
-            if (length < ShortestRun)
-            {
-                result.Add(entries[i++]);
-                continue;
-            }
-
-            var bytes = new byte[length * elementBytes];
-            for (var k = 0; k < length; k++)
-            {
-                var value = ((IntegerConstant)((ValueEntry)entries[i + k]).Value).Value;
-                for (var b = 0; b < elementBytes; b++)
-                {
-                    bytes[(k * elementBytes) + b] = (byte)(value >> (8 * b));
-                }
-            }
-
-            result.Add(new BytesEntry(entries[i].OffsetBytes, bytes, elementBytes));
-            i += length;
-        }
-
-        return result;
-    }
-
-    private static int RunLength(List<InitializerEntry> entries, int start, out int elementBytes)
-    {
-        elementBytes = 0;
-        var length = 0;
-        while (
-            start + length < entries.Count
-            && entries[start + length]
-                is ValueEntry { BitField: null, Value: IntegerConstant { Type: IntegerType } value }
-            && value.Type.SizeBytes is 1 or 2 or 4 or 8
-            && (length == 0 || value.Type.SizeBytes == elementBytes)
-        )
-        {
-            elementBytes = (int)value.Type.SizeBytes;
-            if (entries[start + length].OffsetBytes != entries[start].OffsetBytes + (length * elementBytes))
-            {
-                break;
-            }
-
-            length++;
-        }
-
-        return length;
     }
 
     /// <summary>The items of one pair of braces, taken in turn.</summary>

@@ -130,6 +130,33 @@ public sealed class FirmwareReaderTests : IDisposable
     }
 
     [Fact]
+    public void A_compiler_inside_the_firmware_s_tree_is_never_run()
+    {
+        Directory.CreateDirectory(Path.Combine(_folder, ".git"));
+        Directory.CreateDirectory(Path.Combine(_folder, "tools"));
+        Directory.CreateDirectory(Path.Combine(_folder, "src"));
+        Write("src/main.c", "int main(void) { return 0; }");
+        var evil = Path.Combine(_folder, "tools", "avr-gcc");
+        Write("tools/avr-gcc", "#!/bin/sh\n");
+        Assert.Equal(_folder, FirmwareTree.RootOf(Path.Combine(_folder, "src", "main.c")));
+        var path = $"{Path.GetDirectoryName(evil)}{Path.PathSeparator}relative{Path.PathSeparator}";
+        Assert.Null(
+            ToolchainHeaders.Locate("avr-gcc", path, FirmwareTree.RootOf(Path.Combine(_folder, "src", "main.c")))
+        );
+        Assert.Equal(evil, ToolchainHeaders.Locate("avr-gcc", path, Path.Combine(_folder, "src")));
+    }
+
+    [Fact]
+    public void The_folders_that_a_compiler_prints_are_taken_in_order()
+    {
+        var folders = ToolchainHeaders.ParseSearchList(
+            $"noise\n#include \"...\" search starts here:\n#include <...> search starts here:\n {_folder}/.\n /nowhere/at/all\n {Path.GetTempPath()}\nEnd of search list.\n /usr\n"
+        );
+        Assert.Equal(2, folders.Length);
+        Assert.StartsWith(_folder, folders[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_device_tells_the_target_where_flags_do_not()
     {
         Write("main.c", "#ifndef __AVR_ATtiny85__\n#error part\n#endif\nint main(void) { return sizeof(int); }");
