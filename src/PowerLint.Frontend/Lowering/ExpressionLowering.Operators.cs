@@ -93,7 +93,7 @@ internal sealed partial class ExpressionLowering
     )
     {
         var pointer = pointerIsLeft ? left : right;
-        if (Types.StepBytes(pointer.Type) is not { } step)
+        if (TypeLowering.StepBytes(pointer.Type) is not { } step)
         {
             return Unknown(cursor, "arithmetic on a pointer to arrays of variable length", Value(left), Value(right));
         }
@@ -133,7 +133,7 @@ internal sealed partial class ExpressionLowering
         CType computation;
         if (type is PointerType)
         {
-            if (Types.StepBytes(place.Type) is not { } step)
+            if (TypeLowering.StepBytes(place.Type) is not { } step)
             {
                 return Unknown(cursor, "arithmetic on a pointer to arrays of variable length", place.Address, value);
             }
@@ -175,7 +175,7 @@ internal sealed partial class ExpressionLowering
         Expression one;
         switch (type)
         {
-            case PointerType when Types.StepBytes(place.Type) is { } step:
+            case PointerType when TypeLowering.StepBytes(place.Type) is { } step:
                 computation = type;
                 one = new IntegerConstant(Types.Int, range, 1);
                 scale = step;

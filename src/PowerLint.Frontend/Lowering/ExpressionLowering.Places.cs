@@ -121,7 +121,7 @@ internal sealed partial class ExpressionLowering
     {
         var parts = cursor.Children();
         var (pointer, index) = IsPointer(parts[0].Type) ? (parts[0], parts[1]) : (parts[1], parts[0]);
-        var step = Types.StepBytes(pointer.Type);
+        var step = TypeLowering.StepBytes(pointer.Type);
         var address = Value(pointer);
         return step is { } bytes
             ? new Place(Folding.Offset(address, Value(index), bytes, Range(cursor)), cursor.Type, null)
@@ -135,7 +135,7 @@ internal sealed partial class ExpressionLowering
     private GlobalVariable String(ClangCursor cursor)
     {
         var array = TypeLowering.Strip(cursor.Type);
-        var elementBytes = (int)Math.Max(1, Types.SizeOf(array.ArrayElement));
+        var elementBytes = (int)Math.Max(1, array.ArrayElement.SizeBytes);
         var bytes = StringLiteral.Bytes(cursor.Spelling, elementBytes, (int)Math.Max(0, array.ArrayLength));
         return unit.AddUnnamed(
             "string",

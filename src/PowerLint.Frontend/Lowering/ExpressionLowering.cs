@@ -136,33 +136,12 @@ internal sealed partial class ExpressionLowering(
         var type = ValueType(cursor);
         if (cursor.EvaluateInteger() is { } value && type is IntegerType integer)
         {
-            var bits = unchecked((ulong)(cursor.Kind == CXCursorKind.UnaryExpr ? OwnSize(cursor, value) : value));
-            return new IntegerConstant(type, Range(cursor), Folding.Truncate(bits, integer.Bits));
+            return new IntegerConstant(type, Range(cursor), Folding.Truncate(unchecked((ulong)value), integer.Bits));
         }
 
         return cursor.Kind == CXCursorKind.NullPointerLiteralExpr
             ? new IntegerConstant(Types.Pointer, Range(cursor), 0)
             : Unknown(cursor, cursor.Kind == CXCursorKind.UnaryExpr ? "size that is not constant" : "constant");
-    }
-
-    // A sizeof is answered by the parser; where its layout of a record is not the part's compiler's, in proportion.
-    private long OwnSize(ClangCursor cursor, long parsed)
-    {
-        var children = cursor.Children();
-        if (children.Count == 0)
-        {
-            return parsed;
-        }
-
-        var operand = children[^1];
-        var type = TypeLowering.Strip(operand.Kind == CXCursorKind.TypeRef ? operand.Referenced.Type : operand.Type);
-        while (TypeLowering.IsArray(type))
-        {
-            type = TypeLowering.Strip(type.ArrayElement);
-        }
-
-        var (theirs, own) = (type.SizeBytes, Types.SizeOf(type));
-        return theirs > 0 && own > 0 && theirs != own && parsed % theirs == 0 ? parsed / theirs * own : parsed;
     }
 
     private Expression Reference(ClangCursor cursor)

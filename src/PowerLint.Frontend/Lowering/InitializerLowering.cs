@@ -83,7 +83,7 @@ internal sealed class InitializerLowering(ExpressionLowering expressions)
     private void FillArray(ClangType array, long offset, ItemReader items, bool isBraced, long first)
     {
         var element = array.ArrayElement;
-        var size = Math.Max(0, Unit.Types.SizeOf(element));
+        var size = Math.Max(0, element.SizeBytes);
         var length =
             array.Kind == CXTypeKind.ConstantArray && array.ArrayLength > 0 ? array.ArrayLength : long.MaxValue;
         var index = first;
@@ -247,7 +247,7 @@ internal sealed class InitializerLowering(ExpressionLowering expressions)
         {
             var array = TypeLowering.Strip(type);
             var element = array.ArrayElement;
-            var size = Math.Max(0, Unit.Types.SizeOf(element));
+            var size = Math.Max(0, element.SizeBytes);
             var (low, high, rest) = designation.TakeIndex(Unit.Sources);
             for (var index = Math.Max(0, low); index <= high && high - low <= LongestRange; index++)
             {
@@ -340,7 +340,7 @@ internal sealed class InitializerLowering(ExpressionLowering expressions)
         }
 
         var array = TypeLowering.Strip(type);
-        var elementBytes = (int)Unit.Types.SizeOf(array.ArrayElement);
+        var elementBytes = (int)array.ArrayElement.SizeBytes;
         if (TypeLowering.IsArray(array.ArrayElement) || elementBytes is not (1 or 2 or 4))
         {
             return false;

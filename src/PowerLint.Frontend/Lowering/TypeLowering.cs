@@ -67,7 +67,7 @@ internal sealed class TypeLowering(TargetLayout target)
             case CXTypeKind.FunctionNoProto:
                 return Pointer;
             default:
-                return new AggregateType(Math.Max(0, SizeOf(canonical)));
+                return new AggregateType(Math.Max(0, canonical.SizeBytes));
         }
     }
 
@@ -117,7 +117,7 @@ internal sealed class TypeLowering(TargetLayout target)
     }
 
     /// <summary>Bytes that a pointer of this type moves at a step: one for void and functions; null for variable arrays.</summary>
-    public long? StepBytes(ClangType pointer)
+    public static long? StepBytes(ClangType pointer)
     {
         var canonical = PointeeOf(pointer);
         if (canonical.Kind is CXTypeKind.Void or CXTypeKind.FunctionProto or CXTypeKind.FunctionNoProto)
@@ -125,43 +125,8 @@ internal sealed class TypeLowering(TargetLayout target)
             return 1;
         }
 
-        var size = SizeOf(canonical);
+        var size = canonical.SizeBytes;
         return size < 0 ? null : size;
-    }
-
-    /// <summary>
-    /// Size in bytes as the part's own compiler has it, or a negative error. It differs from the parser's for structures with
-    /// bit-fields on 8-bit AVR, see <see cref="PackedLayout"/>.
-    /// </summary>
-    public long SizeOf(ClangType type)
-    {
-        var stripped = Strip(type);
-        return stripped.Kind switch
-        {
-            CXTypeKind.ConstantArray when stripped.ArrayLength >= 0 => stripped.ArrayLength
-                * SizeOf(stripped.ArrayElement),
-            CXTypeKind.Record when PacksBitFields(stripped) => Record(stripped).SizeBytes,
-            _ => stripped.SizeBytes,
-        };
-    }
-
-    private bool PacksBitFields(ClangType record) =>
-        target.Architecture == "avr" && record.SizeBytes > 0 && record.Fields().Exists(HasBitFields);
-
-    private bool HasBitFields(ClangCursor field)
-    {
-        if (field.IsBitField)
-        {
-            return true;
-        }
-
-        var type = Strip(field.Type);
-        while (IsArray(type))
-        {
-            type = Strip(type.ArrayElement);
-        }
-
-        return type.Kind == CXTypeKind.Record && PacksBitFields(type);
     }
 
     /// <summary>The fields of a structure or union.</summary>
@@ -181,10 +146,7 @@ internal sealed class TypeLowering(TargetLayout target)
                     field.IsBitField ? field.BitFieldWidth : null
                 ))
                 .ToArray();
-            var isUnion = declaration.Kind == CXCursorKind.UnionDecl;
-            layout = PacksBitFields(record)
-                ? PackedLayout.Of(isUnion, fields, SizeOf)
-                : new RecordLayout(isUnion, record.SizeBytes, fields);
+            layout = new RecordLayout(declaration.Kind == CXCursorKind.UnionDecl, record.SizeBytes, fields);
             _records.Add(declaration, layout);
         }
 
