@@ -43,8 +43,7 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point)
     /// <summary>What the subjects add; unknown unless every one of them has a figure.</summary>
     private CostEstimate Added(Finding finding, string otherwise)
     {
-        var total = 0.0;
-        var bases = new List<string>();
+        var figures = new List<SupplyFigure>();
         foreach (var subject in finding.Subjects.Where(subject => !IsPin(subject)))
         {
             if (_figures.Added(subject, finding.SleepMode) is not { } figure)
@@ -52,11 +51,10 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point)
                 return Unknown(otherwise);
             }
 
-            total += figure.Microamps;
-            bases.Add(figure.Basis);
+            figures.Add(figure);
         }
 
-        return bases.Count == 0 ? Unknown(otherwise) : new CostEstimate(total, string.Join("; ", bases));
+        return figures.Count == 0 ? Unknown(otherwise) : Known("", [.. figures]);
     }
 
     /// <summary>While the CPU waits running, against waiting in the shallowest sleep mode that has a figure.</summary>
@@ -77,14 +75,19 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point)
 
     private CostEstimate Difference(string? mode, string when) =>
         mode is not null && _figures.Running() is { } running && _figures.InMode(mode) is { } asleep
-            ? new CostEstimate(
-                Math.Max(0, running.Microamps - asleep.Microamps),
-                $"{when}{running.Basis}, less {asleep.Basis}"
-            )
+            ? Known(when, running.Less(asleep))
             : Unknown("the model has no supply currents to compare");
 
     private bool IsPin(string subject) =>
         device.Pins.Any(pin => string.Equals(pin.Name, subject, StringComparison.Ordinal));
+
+    /// <summary>The figures added up, with each source named once.</summary>
+    private static CostEstimate Known(string when, params SupplyFigure[] figures) =>
+        new(
+            figures.Sum(figure => figure.Microamps),
+            $"{when}{string.Join("; ", figures.Select(figure => figure.Basis))}; "
+                + string.Join("; ", figures.SelectMany(figure => figure.Sources).Distinct())
+        );
 
     private static CostEstimate Unknown(string why) => new(null, "unknown: " + why);
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using PowerLint.Analysis;
 using PowerLint.Devices;
@@ -11,27 +10,13 @@ namespace PowerLint.Reports;
 /// </summary>
 public static class StateJsonWriter
 {
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>Writes one JSON document.</summary>
     public static void Write(AnalysisResult result, ReportPaths paths, TextWriter output)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(paths);
         ArgumentNullException.ThrowIfNull(output);
-        using var bytes = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(bytes, Options))
-        {
-            WriteDocument(writer, result, paths);
-        }
-
-        output.Write(Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length));
-        output.Write('\n');
+        JsonText.Write(output, writer => WriteDocument(writer, result, paths));
     }
 
     private static void WriteDocument(Utf8JsonWriter writer, AnalysisResult result, ReportPaths paths)

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using PowerLint.Program;
 using PowerLint.Rules;
@@ -9,43 +7,34 @@ namespace PowerLint.Reports;
 /// <summary>Writes findings as plain JSON, for scripts to which SARIF is too much.</summary>
 public static class FindingJsonWriter
 {
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>Writes one JSON document.</summary>
     public static void Write(CheckReport report, TextWriter output)
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
-        using var bytes = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(bytes, Options))
+        JsonText.Write(output, writer => WriteDocument(writer, report));
+    }
+
+    private static void WriteDocument(Utf8JsonWriter writer, CheckReport report)
+    {
+        writer.WriteStartObject();
+        writer.WriteString("device", report.Device?.Name);
+        writer.WriteBoolean("incomplete", report.IsIncomplete);
+        writer.WriteStartArray("findings");
+        foreach (var finding in report.Findings)
         {
-            writer.WriteStartObject();
-            writer.WriteString("device", report.Device?.Name);
-            writer.WriteBoolean("incomplete", report.IsIncomplete);
-            writer.WriteStartArray("findings");
-            foreach (var finding in report.Findings)
-            {
-                WriteFinding(writer, report, finding);
-            }
-
-            writer.WriteEndArray();
-            writer.WriteStartArray("notices");
-            foreach (var notice in report.Notices)
-            {
-                WriteNotice(writer, report, notice);
-            }
-
-            writer.WriteEndArray();
-            writer.WriteEndObject();
+            WriteFinding(writer, report, finding);
         }
 
-        output.Write(Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length));
-        output.Write('\n');
+        writer.WriteEndArray();
+        writer.WriteStartArray("notices");
+        foreach (var notice in report.Notices)
+        {
+            WriteNotice(writer, report, notice);
+        }
+
+        writer.WriteEndArray();
+        writer.WriteEndObject();
     }
 
     private static void WriteFinding(Utf8JsonWriter writer, CheckReport report, Finding finding)

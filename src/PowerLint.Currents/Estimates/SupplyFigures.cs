@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using PowerLint.Devices;
 
@@ -5,8 +6,21 @@ namespace PowerLint.Currents;
 
 /// <summary>A current with where it comes from.</summary>
 /// <param name="Microamps">The current.</param>
-/// <param name="Basis">What was taken from where, for people.</param>
-public sealed record SupplyFigure(double Microamps, string Basis);
+/// <param name="Basis">What was taken and how, for people.</param>
+/// <param name="Sources">Where the figures stand.</param>
+public sealed record SupplyFigure(double Microamps, string Basis, ImmutableArray<Citation> Sources)
+{
+    /// <summary>This figure less another, never below zero.</summary>
+    public SupplyFigure Less(SupplyFigure other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return new SupplyFigure(
+            Math.Max(0, Microamps - other.Microamps),
+            $"{Basis}, less {other.Basis}",
+            Sources.AddRange(other.Sources)
+        );
+    }
+}
 
 /// <summary>Looks supply currents up in a model's datasheet rows.</summary>
 public sealed class SupplyFigures(DeviceModel device, OperatingPoint point)
@@ -34,13 +48,14 @@ public sealed class SupplyFigures(DeviceModel device, OperatingPoint point)
         {
             return new SupplyFigure(
                 adder.TypicalMicroamps,
-                $"{name} adds {Number(adder.TypicalMicroamps)} µA at {Number(adder.SupplyVolts)} V: {adder.Source}"
+                $"{name} adds {Number(adder.TypicalMicroamps)} µA at {Number(adder.SupplyVolts)} V",
+                [adder.Source]
             );
         }
 
         // Some datasheets give no adder but the mode's current with and without the block.
         return mode is not null && Find(mode, name) is { } with && InMode(mode) is { } without
-            ? new SupplyFigure(Math.Max(0, with.Microamps - without.Microamps), $"{with.Basis}, less {without.Basis}")
+            ? with.Less(without)
             : null;
     }
 
@@ -73,7 +88,7 @@ public sealed class SupplyFigures(DeviceModel device, OperatingPoint point)
     {
         if (rows.FirstOrDefault(row => row.Hertz is null || Same(row.Hertz.Value, Hertz)) is { } exact)
         {
-            return new SupplyFigure(exact.TypicalMicroamps, Describe(exact));
+            return new SupplyFigure(exact.TypicalMicroamps, Describe(exact), [exact.Source]);
         }
 
         var below = rows.LastOrDefault(row => row.Hertz < Hertz);
@@ -83,7 +98,8 @@ public sealed class SupplyFigures(DeviceModel device, OperatingPoint point)
             var share = (Hertz - below.Hertz!.Value) / (above.Hertz!.Value - below.Hertz.Value);
             return new SupplyFigure(
                 below.TypicalMicroamps + (share * (above.TypicalMicroamps - below.TypicalMicroamps)),
-                $"between {Describe(below)} and {Describe(above)}, by the clock"
+                $"between {Describe(below)} and {Describe(above)}, by the clock",
+                [below.Source, above.Source]
             );
         }
 
@@ -91,16 +107,17 @@ public sealed class SupplyFigures(DeviceModel device, OperatingPoint point)
         return Hertz > 0
             ? new SupplyFigure(
                 nearest.TypicalMicroamps * Hertz / nearest.Hertz!.Value,
-                $"in proportion to the clock from {Describe(nearest)}"
+                $"in proportion to the clock from {Describe(nearest)}",
+                [nearest.Source]
             )
-            : new SupplyFigure(nearest.TypicalMicroamps, Describe(nearest));
+            : new SupplyFigure(nearest.TypicalMicroamps, Describe(nearest), [nearest.Source]);
     }
 
     private static string Describe(SupplyCurrentRow row)
     {
         var clock = row.Hertz is { } hertz ? $" and {Number(hertz / 1e6)} MHz" : "";
         var with = row.With.IsEmpty ? "" : $" with {string.Join(", ", row.With)}";
-        return $"{row.Mode}{with} {Number(row.TypicalMicroamps)} µA at {Number(row.SupplyVolts)} V{clock} ({row.Source})";
+        return $"{row.Mode}{with} {Number(row.TypicalMicroamps)} µA at {Number(row.SupplyVolts)} V{clock}";
     }
 
     private static bool Same(double left, double right) => Math.Abs(left - right) <= 1e-6 * Math.Max(1, Math.Abs(left));
