@@ -9,18 +9,28 @@ internal sealed class ClockOutputOn : IRule
     /// <inheritdoc/>
     public void Check(RuleContext context)
     {
+        var on = new HashSet<string>(StringComparer.Ordinal);
         foreach (var output in context.Device.ClockOutputs)
         {
             var observations = context
                 .Rests.Select(point => Observe(context, output, point))
                 .OfType<Observation>()
                 .ToArray();
-            if (observations.Length == 0 && context.Rests.Count > 0)
+            if (observations.Length > 0)
             {
-                context.Clean(output.Name);
+                on.Add(output.Name);
             }
 
             context.Report(observations, group => Message(output, group));
+        }
+
+        // One clock may have several outputs to choose from.
+        foreach (var name in context.Device.ClockOutputs.Select(output => output.Name).Distinct(StringComparer.Ordinal))
+        {
+            if (!on.Contains(name) && context.Rests.Count > 0)
+            {
+                context.Clean(name);
+            }
         }
     }
 
@@ -40,10 +50,22 @@ internal sealed class ClockOutputOn : IRule
             MoreSubjects = output.Pin is { } pin ? [pin] : [],
             Certainty = certainty,
             Level = Stops(output, point) ? level.AtMostNote() : level,
-            Cause = Cause.LastOf(decisions, context.Result),
+            Cause = Cause.LastOf(Routing(context, output, point), context.Result),
             Point = point,
             Flow = decisions,
         };
+    }
+
+    // That the pin is an output decides, too, but the statement that routes the clock is the one to blame.
+    private static IEnumerable<Decision> Routing(RuleContext context, ClockOutput output, PointFacts point)
+    {
+        var pin = context.Device.Pins.FirstOrDefault(p => string.Equals(p.Name, output.Pin, StringComparison.Ordinal));
+        var ofPin = pin?.Output.Fields.ToHashSet() ?? [];
+        var routing = output
+            .On.Fields.Where(field => !ofPin.Contains(field))
+            .SelectMany(field => point.State.DecisionsOf(field))
+            .ToArray();
+        return routing.Length > 0 ? routing : point.State.DecisionsOf(output.On);
     }
 
     private static bool Stops(ClockOutput output, PointFacts point) =>
