@@ -92,8 +92,8 @@ internal sealed class FirmwareRun
         if (Analyze(cancellation) is { } result)
         {
             var excluded = new PathPatterns(_settings.Folder ?? Paths.Root, _settings.Excluded);
-            var costs = new CostEstimator(result.Device, OperatingPoint(result));
             var board = new BoardFacts(_settings.Pins, _settings.Package, _settings.SupplyVolts);
+            var costs = new CostEstimator(result.Device, OperatingPoint(result), board);
             var comments = _image!.Units.SelectMany(unit => unit.Comments);
             var run = RuleRunner.Run(result, board, _settings.RuleSettings(), comments);
             findings = [.. run.Findings.Where(IsIncluded).Select(costs.Estimate)];

@@ -1,3 +1,4 @@
+using System.Globalization;
 using PowerLint.Devices;
 using PowerLint.Rules;
 
@@ -7,7 +8,7 @@ namespace PowerLint.Currents;
 /// Estimates what findings cost from the model's datasheet figures. Says <c>unknown</c>, and why, where there is no figure:
 /// a guess would look like a measurement.
 /// </summary>
-public sealed class CostEstimator(DeviceModel device, OperatingPoint point)
+public sealed class CostEstimator(DeviceModel device, OperatingPoint point, BoardFacts board)
 {
     private readonly SupplyFigures _figures = new(device, point);
 
@@ -36,7 +37,13 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point)
             "oscillator-kept-on" or "brown-out-always-on" => Added(finding, "the model has no figure for it"),
             "busy-wait-delay" or "polling-wait" => Waiting(),
             "superloop-without-sleep" or "sleep-disabled" or "skipped-sleep" => Awake(finding),
+            "shallow-sleep" => Deeper(finding),
+            "load-driven-in-sleep" => Loads(finding),
+            "pull-against-level" => Pulls(finding),
+            "peripheral-clock-left-on" => Unknown("the model has no figure for a clock that nothing uses"),
             "asleep-in-mode" => Unknown("the peripheral stands still: a fault in function, not in current"),
+            "no-wake-source" => Unknown("a fault in function, not in current"),
+            "locked-write" or "gated-write" => Unknown("whatever the lost write was to save"),
             _ => CostEstimate.Unknown,
         };
 
@@ -71,6 +78,48 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point)
             finding.SleepMode
             ?? device.SleepModes.LastOrDefault(mode => mode.Resumes && _figures.InMode(mode.Name) is not null)?.Name;
         return Difference(mode, "all the time it could sleep: ");
+    }
+
+    /// <summary>The mode in use against the one that would do; the subject is <c>idle → power-down</c>.</summary>
+    private CostEstimate Deeper(Finding finding)
+    {
+        var modes = finding.Subjects.IsEmpty ? [] : finding.Subjects[0].Split(" → ");
+        return modes.Length == 2 && _figures.InMode(modes[0]) is { } used && _figures.InMode(modes[1]) is { } possible
+            ? Known("while it sleeps: ", used.Less(possible))
+            : Unknown("the model has no supply currents to compare");
+    }
+
+    /// <summary>What the board file says that the loads draw.</summary>
+    private CostEstimate Loads(Finding finding)
+    {
+        var milliamps = finding
+            .Subjects.Where(IsPin)
+            .Select(pin => board.Pins.GetValueOrDefault(pin)?.Milliamps)
+            .ToArray();
+        return milliamps.Length > 0 && milliamps.All(value => value is not null)
+            ? new CostEstimate(milliamps.Sum(value => value!.Value) * 1000, "the loads' milliamps in powerlint.yaml")
+            : Unknown("powerlint.yaml does not say what the load draws: give its milliamps");
+    }
+
+    /// <summary>Supply over the internal pull in the middle of its range, with the external resistor in line where there is one.</summary>
+    private CostEstimate Pulls(Finding finding)
+    {
+        if (device.PinElectrics is not { } pins)
+        {
+            return Unknown("the model does not give the pull's resistance");
+        }
+
+        var middle = (pins.PullUpOhmsMinimum + pins.PullUpOhmsMaximum) / 2;
+        var microamps = finding
+            .Subjects.Where(IsPin)
+            .Sum(pin => point.Volts * 1e6 / (middle + (board.Pins.GetValueOrDefault(pin)?.PullOhms ?? 0)));
+        return new CostEstimate(
+            microamps,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"supply over resistance: {point.Volts} V, internal pull {pins.PullUpOhmsMinimum / 1000} to {pins.PullUpOhmsMaximum / 1000} kΩ, its middle taken; {pins.Source}"
+            )
+        );
     }
 
     private CostEstimate Difference(string? mode, string when) =>

@@ -11,6 +11,14 @@ namespace PowerLint.Tests;
 /// </summary>
 public sealed class CostTests
 {
+    private static readonly BoardFacts Board = new(
+        ImmutableDictionary
+            .Create<string, BoardPin>(StringComparer.Ordinal)
+            .Add("PB0", new BoardPin("lamp", WireLevel.High, 2.5, WireLevel.Low, 15_000)),
+        null,
+        null
+    );
+
     private static readonly Citation Sheet = new("sheet 1", "table 2");
 
     [Fact]
@@ -75,7 +83,35 @@ public sealed class CostTests
             1e-9
         );
 
+    [Fact]
+    public void A_deeper_mode_saves_the_difference() =>
+        Assert.Equal(
+            300 - 0.1,
+            Cost(new OperatingPoint(3.0, 4e6), "shallow-sleep", "idle", "idle → power-down").Microamps!.Value,
+            1e-9
+        );
+
+    [Fact]
+    public void A_load_costs_what_the_board_file_says() =>
+        Assert.Equal(
+            2500,
+            Cost(new OperatingPoint(3.0, 4e6), "load-driven-in-sleep", "power-down", "PB0").Microamps!.Value,
+            1e-9
+        );
+
+    // 3 V over 35 kΩ (half way between 20 and 50) and the 15 kΩ outside: 60 µA.
+    [Fact]
+    public void A_pull_costs_the_supply_over_the_resistances() =>
+        Assert.Equal(
+            60,
+            Cost(new OperatingPoint(3.0, 4e6), "pull-against-level", "power-down", "PB0").Microamps!.Value,
+            1e-9
+        );
+
     [Theory]
+    [InlineData("load-driven-in-sleep", "PB1")]
+    [InlineData("shallow-sleep", "standby → power-down")]
+    [InlineData("locked-write", "CLKPR")]
     [InlineData("peripheral-on-in-sleep", "USART0")]
     [InlineData("peripheral-on-in-sleep", "ADC USART0")]
     [InlineData("clock-output-on", "CLKO PB0")]
@@ -92,7 +128,7 @@ public sealed class CostTests
     [Fact]
     public void A_model_without_figures_gives_no_number() =>
         Assert.Null(
-            new CostEstimator(Device(withFigures: false), new OperatingPoint(3.0, 1e6))
+            new CostEstimator(Device(withFigures: false), new OperatingPoint(3.0, 1e6), BoardFacts.None)
                 .Estimate(Finding("superloop-without-sleep", mode: null, []))
                 .Cost.Microamps
         );
@@ -102,7 +138,10 @@ public sealed class CostTests
     {
         var own = new CostEstimate(7, "the rule's own");
         var finding = Finding("polling-wait", mode: null, []) with { Cost = own };
-        Assert.Equal(own, new CostEstimator(Device(), new OperatingPoint(3.0, 1e6)).Estimate(finding).Cost);
+        Assert.Equal(
+            own,
+            new CostEstimator(Device(), new OperatingPoint(3.0, 1e6), BoardFacts.None).Estimate(finding).Cost
+        );
     }
 
     private static CostEstimate Cost(
@@ -110,7 +149,7 @@ public sealed class CostTests
         string rule,
         string? mode = null,
         params string[] subjects
-    ) => new CostEstimator(Device(), point).Estimate(Finding(rule, mode, subjects)).Cost;
+    ) => new CostEstimator(Device(), point, Board).Estimate(Finding(rule, mode, subjects)).Cost;
 
     private static Finding Finding(string rule, string? mode, string[] subjects) =>
         new()
@@ -132,19 +171,7 @@ public sealed class CostTests
             Core = "avr",
             Packages = ["one"],
             Registers = [],
-            Pins =
-            [
-                new Pin
-                {
-                    Name = "PB0",
-                    Port = "B",
-                    Bit = 0,
-                    BondedIn = ["one"],
-                    Output = Condition.Never,
-                    OutputHigh = Condition.Never,
-                    PullUp = Condition.Never,
-                },
-            ],
+            Pins = [Pin("PB0", 0), Pin("PB1", 1)],
             SleepModes = [Mode("idle", 1), Mode("power-down", 2)],
             Sleep = new SleepControl(Condition.Always, null, null, true, []),
             Peripherals = [],
@@ -162,7 +189,20 @@ public sealed class CostTests
                     Row("power-down", null, 3, 4.2, "WDT"),
                 ]
                 : [],
+            PinElectrics = new PinElectrics(20_000, 50_000, 1, Sheet),
             Adders = withFigures ? [new CurrentAdder("ADC", 3, null, 200, Sheet)] : [],
+        };
+
+    private static Pin Pin(string name, int bit) =>
+        new()
+        {
+            Name = name,
+            Port = "B",
+            Bit = bit,
+            BondedIn = ["one"],
+            Output = Condition.Never,
+            OutputHigh = Condition.Never,
+            PullUp = Condition.Never,
         };
 
     private static SleepMode Mode(string name, int depth) =>
