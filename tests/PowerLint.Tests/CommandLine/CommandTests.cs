@@ -21,7 +21,10 @@ public sealed class CommandTests
     public void Notes_do_not_fail_by_default()
     {
         using var folder = new TemporaryFolder();
-        folder.Write("powerlint.yaml", "rules: { sleep-disabled: note, floating-pin: off, peripheral-clock-left-on: off }\n");
+        folder.Write(
+            "powerlint.yaml",
+            "rules: { sleep-disabled: note, floating-pin: off, peripheral-clock-left-on: off }\n"
+        );
         folder.Write("main.c", "int main(void)\n{\n    for (;;)\n        __asm__ __volatile__(\"sleep\");\n}\n");
         string[] check = ["check", "--device", "atmega328p", "--format", "json", "main.c"];
         var result = TestConsole.Run(folder.Path, check);
@@ -104,7 +107,10 @@ public sealed class CommandTests
         string[] check = ["check", "--device", "atmega328p", "main.c"];
         Assert.Contains("PB0", TestConsole.Run(folder.Path, check).Output, StringComparison.Ordinal);
 
-        folder.Write("powerlint.yaml", "board: { pins: { PB0: { pull: up, ohms: 10000 } } }\nrules: { peripheral-clock-left-on: off }\n");
+        folder.Write(
+            "powerlint.yaml",
+            "board: { pins: { PB0: { pull: up, ohms: 10000 } } }\nrules: { peripheral-clock-left-on: off }\n"
+        );
         var settled = TestConsole.Run(folder.Path, check);
         Assert.Equal("No findings on atmega328p, 1 finding allowed in the source\n", settled.Output);
         Assert.Equal(0, settled.Status);
