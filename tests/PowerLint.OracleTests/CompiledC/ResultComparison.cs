@@ -6,9 +6,15 @@ namespace PowerLint.OracleTests;
 
 /// <summary>What comparing the results of a program's expressions gave.</summary>
 /// <param name="Faults">Results that differ, each a line for people.</param>
-/// <param name="Unknown">Results of which the analysis does not know all bits.</param>
+/// <param name="Unknown">Results of which the analysis does not know all bits, though it should.</param>
+/// <param name="Open">Results that it may leave open: their line ends in <c>// open: reason</c>.</param>
 /// <param name="Results">How many results there are.</param>
-internal sealed record ResultAgreement(IReadOnlyList<string> Faults, IReadOnlyList<string> Unknown, int Results);
+internal sealed record ResultAgreement(
+    IReadOnlyList<string> Faults,
+    IReadOnlyList<string> Unknown,
+    IReadOnlyList<string> Open,
+    int Results
+);
 
 /// <summary>
 /// Compares what expressions give: the program stores each <c>R(expression);</c> in 32 bits of plain memory and sleeps; the
@@ -37,7 +43,8 @@ internal static partial class ResultComparison
     /// <summary>Compares.</summary>
     public static ResultAgreement Compare(string source, AnalysisResult analysis, SimulatorRun run)
     {
-        var expressions = ResultLine().Matches(source).Select(match => match.Groups[1].Value).ToArray();
+        var lines = ResultLine().Matches(source);
+        var expressions = lines.Select(match => match.Groups["expression"].Value).ToArray();
         if (expressions.Length is 0 or > MostResults)
         {
             throw new InvalidOperationException($"{expressions.Length} results, 1 to {MostResults} are possible.");
@@ -45,7 +52,7 @@ internal static partial class ResultComparison
 
         if (run.Visits is not [var visit])
         {
-            return new ResultAgreement([$"the simulation ended with {run.End}"], [], expressions.Length);
+            return new ResultAgreement([$"the simulation ended with {run.End}"], [], [], expressions.Length);
         }
 
         var bytes = analysis
@@ -54,6 +61,7 @@ internal static partial class ResultComparison
             .ToDictionary(group => group.Key, group => group.First().Bits);
         var faults = new List<string>();
         var unknown = new List<string>();
+        var open = new List<string>();
         for (var index = 0; index < expressions.Length; index++)
         {
             var (known, value, actual) = (0u, 0u, 0u);
@@ -71,15 +79,16 @@ internal static partial class ResultComparison
             }
             else if (known != uint.MaxValue)
             {
-                unknown.Add(Text($"{expressions[index]}: 0x{~known:x8} unknown, compiled code gives 0x{actual:x8}"));
+                var list = lines[index].Groups["open"].Success ? open : unknown;
+                list.Add(Text($"{expressions[index]}: 0x{~known:x8} unknown, compiled code gives 0x{actual:x8}"));
             }
         }
 
-        return new ResultAgreement(faults, unknown, expressions.Length);
+        return new ResultAgreement(faults, unknown, open, expressions.Length);
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\s*R\((.*)\);", RegexOptions.Multiline, matchTimeoutMilliseconds: 5000)]
+    [GeneratedRegex(@"^\s*R\((?<expression>.*)\);(?<open>\s*// open: .+)?$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 5000)]
     private static partial Regex ResultLine();
 }

@@ -1,7 +1,7 @@
 namespace PowerLint.OracleTests;
 
 /// <summary>Endless loops other than state machines: waiting for a count, naps through a function, a guarded sleep.</summary>
-internal sealed class WakeLoops(GenerationContext context, HandlerEffects effects)
+internal sealed class WakeLoops(GenerationContext context, HandlerEffects effects, InputStatements? inputs)
 {
     private RandomSource Random => context.Random;
 
@@ -24,6 +24,7 @@ internal sealed class WakeLoops(GenerationContext context, HandlerEffects effect
             () =>
             {
                 Set(text);
+                inputs?.Write(text);
                 if (isNap)
                 {
                     text.Line($"{nap}({deep}, {Random.Between(1, 3)});");

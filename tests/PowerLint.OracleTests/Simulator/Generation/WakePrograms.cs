@@ -4,6 +4,7 @@ namespace PowerLint.OracleTests;
 internal sealed class WakePrograms(GenerationContext context, StatementGenerator statements)
 {
     private readonly HandlerEffects _effects = new(context);
+    private readonly InputStatements? _inputs = context.Random.OneIn(2) ? new InputStatements(context) : null;
 
     private RandomSource Random => context.Random;
 
@@ -42,7 +43,7 @@ internal sealed class WakePrograms(GenerationContext context, StatementGenerator
     {
         if (Random.OneIn(3))
         {
-            new WakeLoops(context, _effects).Write(text, sleep);
+            new WakeLoops(context, _effects, _inputs).Write(text, sleep);
             return;
         }
 
@@ -139,6 +140,12 @@ internal sealed class WakePrograms(GenerationContext context, StatementGenerator
     /// <summary>A bit or two that what comes from outside decides.</summary>
     private void Unknowns(SourceText text, string register)
     {
+        if (_inputs is not null)
+        {
+            _inputs.Write(text);
+            return;
+        }
+
         switch (Random.Below(4))
         {
             case 0:
