@@ -379,18 +379,19 @@ internal sealed partial class ImageInterpreter
         for (var i = 0; i < width; i++)
         {
             var at = address + (ulong)i;
-            if (IsInHandler)
-            {
-                _handlerAddresses.Add(at);
-            }
-            else if (_handlerAddresses.Contains(at))
-            {
-                state.NeedsInterleaving = true;
-            }
-
+            NoteSharedPlace(at, state);
             if (_map.SlotAt(at) is not { } slot)
             {
                 continue;
+            }
+
+            foreach (var alias in _map.Aliases[slot.Register])
+            {
+                // What is written through an alias is its target.
+                for (var part = 0; part < alias.Target.WidthBits / 8; part++)
+                {
+                    NoteSharedPlace(_map.AddressOf(alias.Target) + (ulong)part, state);
+                }
             }
 
             Events.Touched.Add(slot.Register);
@@ -407,6 +408,18 @@ internal sealed partial class ImageInterpreter
                 );
                 NoteLatched(state, slot.Register, WithoutEchoes(written, slot, address, width, value), decision);
             }
+        }
+    }
+
+    private void NoteSharedPlace(ulong address, MachineState state)
+    {
+        if (IsInHandler)
+        {
+            _handlerAddresses.Add(address);
+        }
+        else if (_handlerAddresses.Contains(address))
+        {
+            state.NeedsInterleaving = true;
         }
     }
 
