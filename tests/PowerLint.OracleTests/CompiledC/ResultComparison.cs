@@ -89,6 +89,10 @@ internal static partial class ResultComparison
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\s*R\((?<expression>.*)\);(?<open>\s*// open: .+)?$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 5000)]
+    [GeneratedRegex(
+        @"^\s*R\((?<expression>.*)\);(?<open>\s*// open: .+)?$",
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 5000
+    )]
     private static partial Regex ResultLine();
 }

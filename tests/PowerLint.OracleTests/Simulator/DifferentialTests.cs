@@ -66,7 +66,11 @@ public sealed class DifferentialTests(ITestOutputHelper output)
             var runs = SimulatorHarness.Run(
                 programs.Select(
                     (program, index) =>
-                        new SimulatorJob(program.Device, elves[index], program.Seed) { MostInstructions = 2_000_000, MostSleeps = 48 }
+                        new SimulatorJob(program.Device, elves[index], program.Seed)
+                        {
+                            MostInstructions = 2_000_000,
+                            MostSleeps = 48,
+                        }
                 )
             );
             var outcomes = new ConcurrentDictionary<int, Outcome>();

@@ -133,7 +133,9 @@ internal sealed class InputStatements
     private void ArrayPlace(SourceText text, IReadOnlyList<Readable> scope)
     {
         var name = _context.Name("a");
-        text.Line($"uint8_t {name}[4] = {{{_context.Byte()}, {_context.Byte()}, {_context.Byte()}, {_context.Byte()}}};");
+        text.Line(
+            $"uint8_t {name}[4] = {{{_context.Byte()}, {_context.Byte()}, {_context.Byte()}, {_context.Byte()}}};"
+        );
         text.Line($"{name}[({Expression(scope, 1)}) & 3] = {_context.Byte()};");
         text.Line($"{_sink} = {name}[{Random.Below(4)}];");
     }
@@ -167,14 +169,19 @@ internal sealed class InputStatements
         var constant = Random.Between(0, 120);
         text.Block(
             $"if ({value} {Random.Pick("<", "<=", ">", ">=", "==", "!=")} {constant} {Random.Pick("&&", "||")} ({value} & {_context.Byte()}) {Random.Pick("==", "!=")} {Random.Pick("0", "4", "16")})",
-            () => text.Line($"{_sink} = ({value} {Random.Pick("+", "-", "^", "|")} {Random.Below(90)}) >> {Random.Below(3)};")
+            () =>
+                text.Line(
+                    $"{_sink} = ({value} {Random.Pick("+", "-", "^", "|")} {Random.Below(90)}) >> {Random.Below(3)};"
+                )
         );
     }
 
     private void Fields(SourceText text, IReadOnlyList<Readable> scope)
     {
         var name = _context.Name("f");
-        text.Line($"struct {{ uint8_t a : 3; int8_t b : 4; uint8_t c : 1; }} {name} = {{{Random.Below(8)}, {Random.Between(-8, 7)}, 1}};");
+        text.Line(
+            $"struct {{ uint8_t a : 3; int8_t b : 4; uint8_t c : 1; }} {name} = {{{Random.Below(8)}, {Random.Between(-8, 7)}, 1}};"
+        );
         text.Line($"{name}.{Random.Pick("a", "b", "c")} = {Expression(scope, 1)};");
         text.Line($"{_sink} = {name}.a * 8 + {name}.b - {name}.c;");
     }
