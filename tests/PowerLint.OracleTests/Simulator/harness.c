@@ -268,6 +268,14 @@ static void write_existing(avr_t *a, avr_io_addr_t address, uint8_t value, void 
     store(address, value);
 }
 
+// Bits of a port that have a pin.
+static uint8_t pins_of(const avr_ioport_t *port) {
+    for (const bits_t *exist = part->exist; exist->address; exist++)
+        if (exist->address == port->r_port)
+            return exist->mask;
+    return 0xff;
+}
+
 static void on_conversion(struct avr_irq_t *irq, uint32_t value, void *param) {
     (void)irq;
     (void)value;
@@ -465,7 +473,7 @@ static void shake_inputs(void) {
             for (int i = 0; i < EXTINT_COUNT; i++)
                 watched |= external->eint[i].port_ioctl == (uint32_t)AVR_IOCTL_IOPORT_GETIRQ(ports[p]->name) &&
                            external->eint[i].port_pin == bit;
-            if (!watched && !(avr->data[ports[p]->r_ddr] & mask))
+            if (!watched && (pins_of(ports[p]) & ~avr->data[ports[p]->r_ddr] & mask))
                 avr_raise_irq(ports[p]->io.irq + bit, pick(2));
         }
 }
@@ -488,7 +496,7 @@ static int find_stimuli(enum mode mode, stimulus_t *found, int most) {
     for (int p = 0; p < port_count; p++) {
         if (!ports[p]->r_pcint || !enabled(&ports[p]->pcint))
             continue;
-        uint8_t watched = avr->data[ports[p]->r_pcint] & ~avr->data[ports[p]->r_ddr];
+        uint8_t watched = avr->data[ports[p]->r_pcint] & ~avr->data[ports[p]->r_ddr] & pins_of(ports[p]);
         for (int bit = 0; bit < 8 && count < most; bit++)
             if (watched >> bit & 1)
                 found[count++] = (stimulus_t){.pin = ports[p]->io.irq + bit, .eint = -1};
@@ -710,7 +718,7 @@ static int job(const char *line) {
     after_reset();
     for (int p = 0; p < port_count; p++)
         for (int bit = 0; bit < 8; bit++)
-            avr_raise_irq(ports[p]->io.irq + bit, 1);
+            avr_raise_irq(ports[p]->io.irq + bit, pins_of(ports[p]) >> bit & 1);
     for (int i = 0; i < avr->interrupts.vector_count; i++)
         if (avr->interrupts.vector[i]->raised.reg && !avr->interrupts.vector[i]->raise_sticky)
             avr_regbit_clear(avr, avr->interrupts.vector[i]->raised);
