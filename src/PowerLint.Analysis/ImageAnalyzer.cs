@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using PowerLint.Devices;
 using PowerLint.Program;
 
@@ -16,6 +17,9 @@ public sealed record AnalysisOptions
 /// <summary>Runs an image in the abstract on a device.</summary>
 public static class ImageAnalyzer
 {
+    // The run follows calls, statements and expressions into each other. Pages that are not touched cost nothing.
+    private const int StackBytes = 512 * 1024 * 1024;
+
     /// <summary>Runs it.</summary>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public static AnalysisResult Run(
@@ -28,8 +32,26 @@ public static class ImageAnalyzer
         ArgumentNullException.ThrowIfNull(image);
         ArgumentNullException.ThrowIfNull(device);
         ArgumentNullException.ThrowIfNull(options);
-        var interpreter = new ImageInterpreter(image, device, options, cancellation);
-        interpreter.Run();
-        return new ResultBuilder(interpreter, image, device, options).Build();
+        AnalysisResult? result = null;
+        ExceptionDispatchInfo? failure = null;
+        var runner = new Thread(Work, StackBytes) { IsBackground = true };
+        runner.Start();
+        runner.Join();
+        failure?.Throw();
+        return result!;
+
+        void Work()
+        {
+            try
+            {
+                var interpreter = new ImageInterpreter(image, device, options, cancellation);
+                interpreter.Run();
+                result = new ResultBuilder(interpreter, image, device, options).Build();
+            }
+            catch (Exception error)
+            {
+                failure = ExceptionDispatchInfo.Capture(error);
+            }
+        }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using PowerLint.Devices;
 using PowerLint.Program;
 
@@ -85,6 +86,15 @@ internal sealed partial class ImageInterpreter
 
             Finished = RunEntry(_image.Entry, state);
         }
+        catch (InsufficientExecutionStackException)
+        {
+            Events.Limit(
+                "nesting",
+                "The analysis stopped where calls, statements and expressions nest too deeply; what lies behind is not checked.",
+                _frame.Function.Range,
+                isIncomplete: true
+            );
+        }
         catch (StepBudgetExceededException)
         {
             Events.Limit(
@@ -110,6 +120,8 @@ internal sealed partial class ImageInterpreter
             throw new StepBudgetExceededException();
         }
 
+        // Throws where the stack is nearly used up: what nests is bounded, but calls multiply it.
+        RuntimeHelpers.EnsureSufficientExecutionStack();
         if ((_steps & 0xFFF) == 0)
         {
             _cancellation.ThrowIfCancellationRequested();

@@ -17,10 +17,32 @@ internal static class NativeLibraryLoader
 
     private static nint Load()
     {
+        StayOnCallingThread();
         var assembly = typeof(NativeLibraryLoader).Assembly;
         var handle = LoadFrom(assembly);
         NativeLibrary.SetDllImportResolver(assembly, (name, _, _) => name is Name ? handle : 0);
         return handle;
+    }
+
+    // The library parses on a thread of its own with 8 MB of stack, which long chains of operators and deep parentheses
+    // overflow: on ours they have more. It asks the C run-time's environment, which .NET's copy does not reach.
+    private static void StayOnCallingThread()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        var libc = NativeLibrary.Load(OperatingSystem.IsMacOS() ? "libSystem.dylib" : "libc.so.6");
+        unsafe
+        {
+            var setenv = (delegate* unmanaged<byte*, byte*, int, int>)NativeLibrary.GetExport(libc, "setenv");
+            fixed (byte* name = "LIBCLANG_NOTHREADS\0"u8)
+            fixed (byte* value = "1\0"u8)
+            {
+                _ = setenv(name, value, 1);
+            }
+        }
     }
 
     private static nint LoadFrom(Assembly assembly)

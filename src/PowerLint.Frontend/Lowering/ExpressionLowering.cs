@@ -32,6 +32,19 @@ internal sealed partial class ExpressionLowering(
     /// <summary>The value of an expression: objects are read, arrays and functions become pointers.</summary>
     public Expression Value(ClangCursor cursor)
     {
+        if (unit.Nesting >= UnitLowering.MaximumNesting)
+        {
+            return Unknown(cursor, $"expression nested more than {UnitLowering.MaximumNesting} deep");
+        }
+
+        unit.Nesting++;
+        var value = ValueOfKind(cursor);
+        unit.Nesting--;
+        return value;
+    }
+
+    private Expression ValueOfKind(ClangCursor cursor)
+    {
         switch (cursor.Kind)
         {
             case CXCursorKind.ParenExpr:

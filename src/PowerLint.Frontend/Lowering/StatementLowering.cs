@@ -25,8 +25,18 @@ internal sealed class StatementLowering(UnitLowering unit, FunctionLowering func
     /// <summary>Lowers a statement that stands alone.</summary>
     public Statement Lower(ClangCursor cursor)
     {
+        if (unit.Nesting >= UnitLowering.MaximumNesting)
+        {
+            var place = unit.Sources.Range(cursor);
+            var reason = $"statement nested more than {UnitLowering.MaximumNesting} deep";
+            unit.ReportGap(place, reason);
+            return new UnknownEffect(place, reason);
+        }
+
         var statements = new List<Statement>();
+        unit.Nesting++;
         LowerInto(statements, cursor);
+        unit.Nesting--;
         return statements.Count == 1 ? statements[0] : new Block(unit.Sources.Range(cursor), statements);
     }
 

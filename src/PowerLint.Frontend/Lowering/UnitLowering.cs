@@ -72,6 +72,13 @@ internal sealed class UnitLowering
         );
     }
 
+    /// <summary>How deeply expressions and statements may nest in one another: far more than people write, and less than any
+    /// later stage's stack holds.</summary>
+    public const int MaximumNesting = 10_000;
+
+    /// <summary>How deep in expressions and statements the lowering is.</summary>
+    public int Nesting { get; set; }
+
     public void ReportGap(SourceRange range, string construct) => _gaps.Add(new LoweringGap(range, construct));
 
     /// <summary>A name in angle brackets for an object that has none.</summary>

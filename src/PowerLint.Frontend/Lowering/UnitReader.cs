@@ -9,8 +9,8 @@ internal sealed record ReadUnit(TranslationUnit? Unit, IReadOnlyList<SourceError
 /// <summary>Parses and lowers units side by side. The order of the results is that of the request.</summary>
 internal static class UnitReader
 {
-    // Lowering follows the tree: long chains of operators nest deeply.
-    private const int StackBytes = 128 * 1024 * 1024;
+    // Parsing and lowering follow the tree: long chains of operators nest deeply. Pages that are not touched cost nothing.
+    private const int StackBytes = 512 * 1024 * 1024;
 
     public static IReadOnlyList<ReadUnit> ReadAll(
         IReadOnlyList<ParserInvocation> invocations,
@@ -65,10 +65,7 @@ internal static class UnitReader
         var error = ClangUnit.TryParse(command.File, invocation.Arguments, invocation.Unsaved, out var unit);
         if (unit is null)
         {
-            return new ReadUnit(
-                null,
-                [new SourceError(command.File, 0, 0, $"The parser gave this file up (code {error}). Check the flags.")]
-            );
+            return new ReadUnit(null, [new SourceError(command.File, 0, 0, Refusal(error))]);
         }
 
         using (unit)
@@ -85,4 +82,11 @@ internal static class UnitReader
             return new ReadUnit(lowered, errors);
         }
     }
+
+    // CXError_Crashed: the library's own recovery has caught it.
+    private static string Refusal(int error) =>
+        error == 2
+            ? "The parser broke down on this file. An array larger than the target can address does that, for one; "
+                + "if the file compiles, leave it out and report it."
+            : $"The parser gave this file up (code {error}). Check the flags.";
 }
