@@ -14,7 +14,6 @@ internal sealed class CallChain
         Call = call;
         Function = function;
         Handler = handler;
-        Depth = outer is null ? 0 : outer.Depth + 1;
     }
 
     public CallChain? Outer { get; }
@@ -27,19 +26,35 @@ internal sealed class CallChain
     /// <summary>The handler that it all runs in, as spelled; null for the main program.</summary>
     public string? Handler { get; }
 
-    public int Depth { get; }
-
     public static CallChain Enter(Function function, string? handler) => new(null, null, function, handler);
 
-    public CallChain Into(Expression call, Function function)
+    public CallChain Into(Expression call, Function function, ChainCount count)
     {
-        if (!_longer.TryGetValue((call, function), out var chain))
+        // A tree of calls that doubles at each level has more chains than memory: later ones are told from others by their
+        // last call only.
+        var outer = count.IsFull && Outer is not null ? Root : this;
+        if (!outer._longer.TryGetValue((call, function), out var chain))
         {
-            chain = new CallChain(this, call, function, Handler);
-            _longer.Add((call, function), chain);
+            chain = new CallChain(outer, call, function, Handler);
+            outer._longer.Add((call, function), chain);
+            count.Chains++;
         }
 
         return chain;
+    }
+
+    private CallChain Root
+    {
+        get
+        {
+            var root = this;
+            while (root.Outer is not null)
+            {
+                root = root.Outer;
+            }
+
+            return root;
+        }
     }
 
     public int CountOf(Function function)
@@ -77,4 +92,14 @@ internal sealed class CallChain
 
         return (range, chain.Function, chain);
     }
+}
+
+/// <summary>How many call chains there are.</summary>
+internal sealed class ChainCount
+{
+    private const int Maximum = 100_000;
+
+    public int Chains { get; set; }
+
+    public bool IsFull => Chains >= Maximum;
 }

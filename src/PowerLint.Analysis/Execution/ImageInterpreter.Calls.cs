@@ -7,6 +7,12 @@ internal sealed partial class ImageInterpreter
     private const int MaximumCallDepth = 200;
     private const int MaximumRecursion = 12;
 
+    // Functions that call each other several times over multiply: after this many recursive calls, only the first level of
+    // recursion is followed.
+    private const int MaximumRecursiveCalls = 5_000;
+
+    private int _recursiveCalls;
+
     private AbstractValue EvaluateCall(Call call, MachineState state)
     {
         FunctionSymbol? direct = null;
@@ -144,26 +150,34 @@ internal sealed partial class ImageInterpreter
     private AbstractValue CallFunction(Function function, AbstractValue[] arguments, Call call, MachineState state)
     {
         var chain = _frame.Chain;
-        if (chain.Depth >= MaximumCallDepth || chain.CountOf(function) >= MaximumRecursion)
+        var active = chain.CountOf(function);
+        _recursiveCalls += active > 0 ? 1 : 0;
+        if (active >= (_recursiveCalls > MaximumRecursiveCalls ? 2 : MaximumRecursion))
         {
-            _effects++;
-            AddUnknownCallee(state, $"{function.Name}()");
-            Events.Limit(
+            CutCall(
                 "recursion",
-                $"{function.Name}() calls itself more than {MaximumRecursion} deep; deeper calls are taken to change nothing.",
-                function.Range,
-                isIncomplete: true
+                $"{function.Name}() calls itself more than {MaximumRecursion} deep or too often; deeper calls are taken to change nothing.",
+                function,
+                arguments,
+                state
             );
-            foreach (var argument in arguments)
-            {
-                Expose(argument, state);
-            }
+            return UnknownOf(function.ReturnType);
+        }
 
+        if (_frame.Depth % HandlerDepth >= MaximumCallDepth)
+        {
+            CutCall(
+                "call-depth",
+                $"{function.Name}() is called more than {MaximumCallDepth} calls deep; it is taken to change nothing.",
+                function,
+                arguments,
+                state
+            );
             return UnknownOf(function.ReturnType);
         }
 
         var (caller, scope, openBefore) = (_frame, _scope, _sawOpenCondition);
-        var frame = new Frame(chain.Into(call, function), caller.Depth + 1);
+        var frame = new Frame(chain.Into(call, function, _chains), caller.Depth + 1);
         _scope = new JumpScope();
         var (after, value) = RunBody(frame, arguments, state);
         _frame = caller;
@@ -171,6 +185,17 @@ internal sealed partial class ImageInterpreter
         _sawOpenCondition |= openBefore;
         state.Become(after);
         return value;
+    }
+
+    private void CutCall(string id, string message, Function function, AbstractValue[] arguments, MachineState state)
+    {
+        _effects++;
+        AddUnknownCallee(state, $"{function.Name}()");
+        Events.Limit(id, message, function.Range, isIncomplete: true);
+        foreach (var argument in arguments)
+        {
+            Expose(argument, state);
+        }
     }
 
     /// <summary>Runs a function's body in a frame of its own and drops its locals.</summary>

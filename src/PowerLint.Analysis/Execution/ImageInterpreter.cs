@@ -19,6 +19,7 @@ internal sealed partial class ImageInterpreter
     private readonly RegionTable _regions;
     private readonly MemoryModel _memory;
     private readonly DecisionLog _log = new();
+    private readonly ChainCount _chains = new();
     private readonly RegisterMap _map;
     private readonly RegisterFile _registers;
     private readonly Dictionary<Function, LabelIndex> _labels = [];
@@ -130,6 +131,13 @@ internal sealed partial class ImageInterpreter
 
     private MachineState? Join(MachineState? a, MachineState? b)
     {
+        Step();
+        return JoinStates(a, b);
+    }
+
+    /// <summary>Joins two states, at no cost: after the run, too.</summary>
+    public MachineState? JoinStates(MachineState? a, MachineState? b)
+    {
         if (a is null || a.IsUnreachable)
         {
             return b is { IsUnreachable: false } ? b : null;
@@ -149,9 +157,6 @@ internal sealed partial class ImageInterpreter
             NeedsInterleaving = a.NeedsInterleaving || b.NeedsInterleaving,
         };
     }
-
-    /// <summary>Joins two states after the run.</summary>
-    public MachineState? JoinStates(MachineState? a, MachineState? b) => Join(a, b);
 
     private MachineState Widen(MachineState before, MachineState after)
     {

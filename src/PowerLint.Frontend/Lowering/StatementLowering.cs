@@ -99,7 +99,7 @@ internal sealed class StatementLowering(UnitLowering unit, FunctionLowering func
                 break;
             case CXCursorKind.CaseStmt:
             case CXCursorKind.DefaultStmt:
-                statements.Add(LowerCase(cursor, range));
+                LowerCase(statements, cursor);
                 break;
             case CXCursorKind.LabelStmt:
                 var labelled = cursor.Children().FirstOrDefault(child => child.IsStatement || child.IsExpression);
@@ -241,20 +241,31 @@ internal sealed class StatementLowering(UnitLowering unit, FunctionLowering func
         return new Switch(range, value, body);
     }
 
-    private CaseLabel LowerCase(ClangCursor cursor, SourceRange range)
+    // Labels of one statement nest in each other, thousands deep in generated code: here they follow each other.
+    private void LowerCase(List<Statement> statements, ClangCursor cursor)
     {
-        var parts = cursor.Children();
-        var isCase = cursor.Kind == CXCursorKind.CaseStmt;
-        var values = isCase ? parts.Count - 1 : 0;
-        ulong? low = values > 0 ? CaseValue(parts[0]) : null;
-        ulong? high = values > 1 ? CaseValue(parts[1]) : low;
-        var labelled = Lower(parts[^1]);
-        if (isCase && low is null)
+        while (true)
         {
-            unit.ReportGap(range, "case label without a constant value");
-        }
+            var range = unit.Sources.Range(cursor);
+            var parts = cursor.Children();
+            var isCase = cursor.Kind == CXCursorKind.CaseStmt;
+            var values = isCase ? parts.Count - 1 : 0;
+            ulong? low = values > 0 ? CaseValue(parts[0]) : null;
+            ulong? high = values > 1 ? CaseValue(parts[1]) : low;
+            if (isCase && low is null)
+            {
+                unit.ReportGap(range, "case label without a constant value");
+            }
 
-        return new CaseLabel(range, low, high, labelled);
+            cursor = parts[^1];
+            if (cursor.Kind is not (CXCursorKind.CaseStmt or CXCursorKind.DefaultStmt))
+            {
+                statements.Add(new CaseLabel(range, low, high, Lower(cursor)));
+                return;
+            }
+
+            statements.Add(new CaseLabel(range, low, high, new Block(range, [])));
+        }
     }
 
     private ulong? CaseValue(ClangCursor cursor) =>
