@@ -147,7 +147,11 @@ public sealed class ProgramPrinter
                 break;
             case CaseLabel label:
                 Line(CaseHead(label));
-                Statement(label.Labelled);
+                if (label.Labelled is not Block { Statements.Count: 0 })
+                {
+                    Statement(label.Labelled);
+                }
+
                 break;
             case Label label:
                 Line($"label {label.Name}:");
