@@ -1,14 +1,16 @@
 // flags: -mmcu=atmega328p
-// Not lowered: the array itself. What stands around it is.
+// The number of elements is kept when the declaration is reached.
 int g(unsigned char *p);
 int f(int n)
 {
     unsigned char buffer[n];
     buffer[0] = 1;
-    return g(buffer);
+    n = 0;
+    return g(buffer) + sizeof buffer;
 }
 // expect: function f(n : i16) : i16
+// expect:   local <length 1> : i16 = i16[&n]
 // expect:   local buffer : [0]
 // expect:   u8[&buffer] = 1:u8
-// expect:   return call:i16 g(&buffer)
-// expect: gap 6: array of variable length
+// expect:   i16[&n] = 0:i16
+// expect:   return i16((u16(call:i16 g(&buffer)) + (u16(i16[&<length 1>]) * 1:u16)))

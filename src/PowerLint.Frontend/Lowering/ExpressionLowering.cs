@@ -152,9 +152,44 @@ internal sealed partial class ExpressionLowering(
             return new IntegerConstant(type, Range(cursor), Folding.Truncate(unchecked((ulong)value), integer.Bits));
         }
 
+        if (cursor.Kind == CXCursorKind.UnaryExpr && SizeOfVariableArray(cursor, type) is { } size)
+        {
+            return size;
+        }
+
         return cursor.Kind == CXCursorKind.NullPointerLiteralExpr
             ? new IntegerConstant(Types.Pointer, Range(cursor), 0)
             : Unknown(cursor, cursor.Kind == CXCursorKind.UnaryExpr ? "size that is not constant" : "constant");
+    }
+
+    private Expression? SizeOfVariableArray(ClangCursor cursor, CType type)
+    {
+        var operand = cursor.Children().FirstOrDefault();
+        while (operand.Kind == CXCursorKind.ParenExpr)
+        {
+            operand = FirstExpression(operand);
+        }
+
+        if (operand.Kind != CXCursorKind.DeclRefExpr || function?.LengthOf(operand.Referenced) is not { } length)
+        {
+            return null;
+        }
+
+        var range = Range(cursor);
+        var count = new Load(
+            length.Type,
+            range,
+            new AddressOfVariable(Types.Pointer, range, length),
+            isVolatile: false
+        );
+        var bytes = TypeLowering.Strip(operand.Type).ArrayElement.SizeBytes;
+        return new BinaryOperation(
+            type,
+            range,
+            BinaryOperator.Multiply,
+            Folding.Convert(count, type, range),
+            new IntegerConstant(type, range, (ulong)bytes)
+        );
     }
 
     private Expression Reference(ClangCursor cursor)

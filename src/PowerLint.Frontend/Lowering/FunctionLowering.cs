@@ -7,6 +7,7 @@ internal sealed class FunctionLowering
 {
     private readonly UnitLowering _unit;
     private readonly Dictionary<ClangCursor, LocalVariable> _locals = [];
+    private readonly Dictionary<ClangCursor, LocalVariable> _lengths = [];
     private readonly Dictionary<nint, string> _labels = [];
     private readonly HashSet<string> _labelNames = new(StringComparer.Ordinal);
 
@@ -64,6 +65,27 @@ internal sealed class FunctionLowering
         _locals[declaration.Canonical] = variable;
         return variable;
     }
+
+    /// <summary>
+    /// Makes the unnamed variable that keeps the number of elements of an array of variable length: C fixes it when the
+    /// declaration is reached (C11 6.7.6.2), whatever happens to the variables that it was computed from.
+    /// </summary>
+    public LocalVariable DeclareLength(ClangCursor declaration)
+    {
+        var name = _unit.UnnamedObject("length");
+        var length = new LocalVariable(
+            name,
+            _unit.Types.Int,
+            isVolatile: false,
+            _unit.Sources.Range(declaration),
+            false
+        );
+        _lengths[declaration.Canonical] = length;
+        return length;
+    }
+
+    /// <summary>The number of elements of an array of variable length, or null.</summary>
+    public LocalVariable? LengthOf(ClangCursor declaration) => _lengths.GetValueOrDefault(declaration.Canonical);
 
     /// <summary>The local variable of a declaration, or null.</summary>
     public LocalVariable? Local(ClangCursor declaration) => _locals.GetValueOrDefault(declaration.Canonical);

@@ -170,7 +170,7 @@ internal sealed class StatementLowering(UnitLowering unit, FunctionLowering func
         var variable = function.Declare(declaration, isParameter: false);
         if (TypeLowering.Strip(declaration.Type).Kind == CXTypeKind.VariableArray)
         {
-            unit.ReportGap(range, "array of variable length");
+            KeepLength(declaration, range, statements);
         }
 
         var initializer = declaration.VariableInitializer;
@@ -187,6 +187,20 @@ internal sealed class StatementLowering(UnitLowering unit, FunctionLowering func
                 Cleanup = cleanup is null ? null : unit.Mention(cleanup),
             }
         );
+    }
+
+    private void KeepLength(ClangCursor declaration, SourceRange range, List<Statement> statements)
+    {
+        var count = declaration.Children().FirstOrDefault(child => child.IsExpression);
+        if (TypeLowering.Strip(declaration.Type).ArrayElement.SizeBytes <= 0 || !count.Exists)
+        {
+            unit.ReportGap(range, "array of arrays of variable length");
+            return;
+        }
+
+        var value = function.Expressions.ValueAs(count, unit.Types.Int);
+        var length = function.DeclareLength(declaration);
+        statements.Add(new LocalDeclaration(range, length, new Initializer([new ValueEntry(0, value, null)])));
     }
 
     private If LowerIf(ClangCursor cursor, SourceRange range)
