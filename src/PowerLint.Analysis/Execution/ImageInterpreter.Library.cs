@@ -41,7 +41,7 @@ internal sealed partial class ImageInterpreter
         "vsprintf",
         "vsnprintf",
         "sscanf",
-        // Streams: what a stream's own put function does is not followed here.
+        // What they print goes through the streams' own functions (see PrintToStreams).
         "printf",
         "vprintf",
         "fprintf",
@@ -96,6 +96,80 @@ internal sealed partial class ImageInterpreter
         "snprintf_P",
         "strncpy_P",
         "memcmp_P",
+        "strcasecmp",
+        "strncasecmp",
+        "strlcpy",
+        "strlcat",
+        "strnlen",
+        "strrev",
+        "strlwr",
+        "strupr",
+        "strspn",
+        "strcspn",
+        "strpbrk",
+        "strsep",
+        "memmem",
+        "memrchr",
+        "memccpy",
+        "isalnum",
+        "isxdigit",
+        "isupper",
+        "islower",
+        "isprint",
+        "ispunct",
+        "iscntrl",
+        "isgraph",
+        "isblank",
+        "strtod",
+        "atof",
+        "ltostr",
+        "random",
+        "srandom",
+        "rand_r",
+        "div",
+        "ldiv",
+        "realloc",
+        "strncmp_P",
+        "strcasecmp_P",
+        "strcat_P",
+        "strstr_P",
+        "strchr_P",
+        "strlcpy_P",
+        "vsnprintf_P",
+        "vsprintf_P",
+        "sscanf_P",
+        "log2",
+        "exp2",
+        "hypot",
+        "asin",
+        "acos",
+        "asinf",
+        "acosf",
+        "tanf",
+        "atanf",
+        "atan2f",
+        "expf",
+        "logf",
+        "log10f",
+        "fmodf",
+        "roundf",
+        "truncf",
+        // Non-volatile memory: its own registers are all that they touch.
+        "eeprom_read_byte",
+        "eeprom_read_word",
+        "eeprom_read_dword",
+        "eeprom_read_float",
+        "eeprom_read_block",
+        "eeprom_write_byte",
+        "eeprom_write_word",
+        "eeprom_write_dword",
+        "eeprom_write_float",
+        "eeprom_write_block",
+        "eeprom_update_byte",
+        "eeprom_update_word",
+        "eeprom_update_dword",
+        "eeprom_update_float",
+        "eeprom_update_block",
     };
 
     private AbstractValue? CallLibrary(string name, AbstractValue[] arguments, Call call, MachineState state)
@@ -154,6 +228,11 @@ internal sealed partial class ImageInterpreter
                 foreach (var argument in arguments)
                 {
                     Expose(argument, state);
+                }
+
+                if (s_printing.Contains(harmless))
+                {
+                    PrintToStreams(call, state);
                 }
 
                 return UnknownOf(call.Type);
