@@ -11,10 +11,9 @@ internal sealed record Firmware(string Name, string Device, IReadOnlyList<string
 internal static class AvrCompiler
 {
     // The compiler merges equal code, sleep instructions included, which then have two source lines.
-    private static readonly string[] Optimisation =
+    private static readonly string[] SteadyLines =
     [
         "-gdwarf-4",
-        "-Os",
         "-w",
         "-fno-crossjumping",
         "-fno-tree-tail-merge",
@@ -25,12 +24,25 @@ internal static class AvrCompiler
     public static string Build(Firmware firmware, string folder)
     {
         var elf = Path.Combine(folder, firmware.Name + ".elf");
-        ExternalTool.Run(
-            "avr-gcc",
-            [$"-mmcu={firmware.Device}", .. firmware.Flags, .. Optimisation, "-o", elf, .. firmware.Files]
-        );
+        try
+        {
+            Build(firmware, "-Os", elf);
+        }
+        catch (InvalidOperationException error)
+            when (error.Message.Contains("relocation truncated", StringComparison.Ordinal))
+        {
+            // Once in some thousand programs avr-gcc 5.4 takes a short branch for one that is too far.
+            Build(firmware, "-O1", elf);
+        }
+
         return elf;
     }
+
+    private static void Build(Firmware firmware, string optimisation, string elf) =>
+        ExternalTool.Run(
+            "avr-gcc",
+            [$"-mmcu={firmware.Device}", .. firmware.Flags, optimisation, .. SteadyLines, "-o", elf, .. firmware.Files]
+        );
 
     /// <summary>Builds several, two at a time.</summary>
     public static string[] BuildAll(IReadOnlyList<Firmware> images, string folder)
