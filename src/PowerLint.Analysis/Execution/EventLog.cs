@@ -46,6 +46,12 @@ internal sealed record PollEvent(SourceRange Range, CallChain Chain, Register Re
 /// <summary>The visits of one sleep instruction, apart by the loops that were past their first pass.</summary>
 internal sealed class SleepVisits(SourceRange range, Function function, CallChain chain)
 {
+    // A point that is reached in more ways than this is looked at as one.
+    private const int MaximumContexts = 16;
+
+    private readonly Dictionary<(CallChain, string), SleepVisits> _contexts = [];
+    private bool _hasTooManyContexts;
+
     public SourceRange Range { get; } = range;
 
     public Function Function { get; } = function;
@@ -59,6 +65,27 @@ internal sealed class SleepVisits(SourceRange range, Function function, CallChai
     public MachineState? First { get; set; }
 
     public LoopRun? AnyRun { get; set; }
+
+    /// <summary>The ways in which it is reached; none where there are too many to keep apart.</summary>
+    public IReadOnlyCollection<SleepVisits> Contexts => _hasTooManyContexts ? [] : _contexts.Values;
+
+    /// <summary>The visits that come by the same calls in the same mode; null where there are too many.</summary>
+    public SleepVisits? Context(CallChain chain, string mode)
+    {
+        if (!_contexts.TryGetValue((chain, mode), out var context))
+        {
+            _hasTooManyContexts |= _contexts.Count == MaximumContexts;
+            if (_hasTooManyContexts)
+            {
+                return null;
+            }
+
+            context = new SleepVisits(Range, Function, chain);
+            _contexts.Add((chain, mode), context);
+        }
+
+        return context;
+    }
 }
 
 /// <summary>All that happens during the run and that rules ask for later; nothing here influences the run.</summary>

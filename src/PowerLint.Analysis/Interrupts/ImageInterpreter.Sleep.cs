@@ -99,6 +99,25 @@ internal sealed partial class ImageInterpreter
             Events.Sleeps.Add(visits);
         }
 
+        NoteVisit(visits, state);
+        if (visits.Context(chain, ModeKey(state)) is { } context)
+        {
+            NoteVisit(context, state);
+        }
+    }
+
+    // What the fields that select the mode hold, as a key.
+    private string ModeKey(MachineState state)
+    {
+        var view = new RegisterView(_registers, state);
+        return string.Join(
+            ';',
+            _device.SleepModes.SelectMany(mode => mode.Selected.Fields).Distinct().Select(field => view.Read(field))
+        );
+    }
+
+    private void NoteVisit(SleepVisits visits, MachineState state)
+    {
         visits.AnyRun ??= _run;
 
         // Which of the loops around turn out endless is known only at the end: visits are kept apart by the runs that are past

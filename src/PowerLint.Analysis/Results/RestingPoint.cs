@@ -43,6 +43,13 @@ public sealed class RestingPoint
     /// <summary>Whether interrupts were on globally.</summary>
     public required Tristate InterruptsOn { get; init; }
 
+    /// <summary>
+    /// The same point apart by the calls that reach it and by what the mode's fields hold there, where there are several: a
+    /// function that goes to sleep in the mode it is told is one point in the source and several ways to rest. Empty where there
+    /// is only one way.
+    /// </summary>
+    public ImmutableArray<RestingPoint> Contexts { get; init; } = [];
+
     /// <summary>Whether it stands in the endless loop of <c>main</c> (or is reached again and again).</summary>
     public required bool IsInEndlessLoop { get; init; }
 }

@@ -60,47 +60,47 @@ internal sealed class ResultBuilder(
         return depth;
     }
 
-    private ImmutableArray<RestingPoint> SleepPoints()
+    private ImmutableArray<RestingPoint> SleepPoints() =>
+        [
+            .. _events.Sleeps.Select(visits =>
+                SleepPoint(visits, visits.Contexts.Count > 1 ? [.. visits.Contexts.Select(c => SleepPoint(c, []))] : [])
+            ),
+        ];
+
+    private RestingPoint SleepPoint(SleepVisits visits, ImmutableArray<RestingPoint> contexts)
     {
-        var points = ImmutableArray.CreateBuilder<RestingPoint>();
-        foreach (var visits in _events.Sleeps)
+        MachineState? all = visits.First;
+        MachineState? steady = null;
+        var isInLoop = false;
+        foreach (var (run, state) in visits.Later)
         {
-            MachineState? all = visits.First;
-            MachineState? steady = null;
-            var isInLoop = false;
-            foreach (var (run, state) in visits.Later)
+            all = interpreter.JoinStates(all, state);
+            if (run.IsEndless)
             {
-                all = interpreter.JoinStates(all, state);
-                if (run.IsEndless)
-                {
-                    steady = interpreter.JoinStates(steady, state);
-                    isInLoop = true;
-                }
+                steady = interpreter.JoinStates(steady, state);
+                isInLoop = true;
             }
-
-            for (var run = visits.AnyRun; run is not null; run = run.Outer)
-            {
-                isInLoop |= run.IsEndless;
-            }
-
-            var view = new RegisterView(interpreter.Registers, all!);
-            points.Add(
-                new RestingPoint
-                {
-                    Kind = RestingKind.Sleep,
-                    Range = visits.Range,
-                    Function = visits.Function.DisplayName,
-                    Calls = visits.Chain.Sites(),
-                    State = view,
-                    SteadyState = steady is null ? view : new RegisterView(interpreter.Registers, steady),
-                    SleepEnabled = view.Evaluate(device.Sleep.Enable),
-                    InterruptsOn = InterruptsOn(view),
-                    IsInEndlessLoop = isInLoop,
-                }
-            );
         }
 
-        return points.ToImmutable();
+        for (var run = visits.AnyRun; run is not null; run = run.Outer)
+        {
+            isInLoop |= run.IsEndless;
+        }
+
+        var view = new RegisterView(interpreter.Registers, all!);
+        return new RestingPoint
+        {
+            Kind = RestingKind.Sleep,
+            Range = visits.Range,
+            Function = visits.Function.DisplayName,
+            Calls = visits.Chain.Sites(),
+            State = view,
+            SteadyState = steady is null ? view : new RegisterView(interpreter.Registers, steady),
+            Contexts = contexts,
+            SleepEnabled = view.Evaluate(device.Sleep.Enable),
+            InterruptsOn = InterruptsOn(view),
+            IsInEndlessLoop = isInLoop,
+        };
     }
 
     private ImmutableArray<RestingPoint> RestWithoutSleep(LoopRun? endless)

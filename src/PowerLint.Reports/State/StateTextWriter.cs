@@ -10,6 +10,10 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
     private readonly SourceLines _sources = new();
     private readonly RegisterGroups _groups = new(result.Device);
 
+    // Each way of reaching a point apart: people ask what holds in this mode, not in all of them together.
+    private IEnumerable<RestingPoint> Points =>
+        result.RestingPoints.SelectMany(point => point.Contexts.IsEmpty ? [point] : point.Contexts);
+
     /// <summary>Prints every resting point.</summary>
     /// <param name="all">Whether registers that still hold their reset value are shown too.</param>
     public void Write(bool all)
@@ -19,7 +23,7 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
             console.PrintLine("The CPU rests nowhere: no sleep instruction and no endless loop is reached.");
         }
 
-        foreach (var point in result.RestingPoints)
+        foreach (var point in Points)
         {
             WriteHeading(point);
             WriteRegisters(point.State, all);
@@ -31,7 +35,7 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
     public void Explain(FieldReference field)
     {
         ArgumentNullException.ThrowIfNull(field);
-        foreach (var point in result.RestingPoints)
+        foreach (var point in Points)
         {
             WriteHeading(point);
             console.PrintLine(

@@ -28,9 +28,13 @@ internal sealed class PointFacts
             : [];
     }
 
-    /// <summary>All points of an image, in order of first visit.</summary>
+    /// <summary>All points of an image, in order of first visit, each way of reaching one apart.</summary>
     public static ImmutableArray<PointFacts> Of(AnalysisResult result) =>
-        [.. result.RestingPoints.Select(point => new PointFacts(result, point))];
+        [
+            .. result
+                .RestingPoints.SelectMany(point => point.Contexts.IsEmpty ? [point] : point.Contexts)
+                .Select(point => new PointFacts(result, point)),
+        ];
 
     /// <summary>The point.</summary>
     public RestingPoint Point { get; }
