@@ -19,7 +19,7 @@ internal static class ProtectionRules
                 == 0,
             ProtectionKind.UnlockCondition => evaluate(protection.Open) != Tristate.No,
             ProtectionKind.KeySequence => openLock is { } sequence
-                && ReferenceEquals(sequence.Protection, protection)
+                && HaveOneKey(sequence.Protection, protection)
                 && sequence.KeysSeen >= protection.Keys.Length,
             ProtectionKind.UnlockBit => IsTimedOpen(protection, openLock)
                 // The enable bit must be written 0 with the new value where the part asks for it; the model's key says so.
@@ -65,10 +65,10 @@ internal static class ProtectionRules
             case ProtectionKind.TimedKey or ProtectionKind.UnlockBit:
                 return IsKey(protection, written) || IsPossiblyKey(protection, written)
                         ? new OpenLock(protection, protection.WindowCycles, 1)
-                    : ReferenceEquals(current?.Protection, protection) ? null
+                    : HaveOneKey(current?.Protection, protection) ? null
                     : current;
             case ProtectionKind.KeySequence:
-                var seen = ReferenceEquals(current?.Protection, protection) ? current.KeysSeen : 0;
+                var seen = current is not null && HaveOneKey(current.Protection, protection) ? current.KeysSeen : 0;
                 return seen < protection.Keys.Length && Matches(protection.Keys[seen], protection.KeyMask, written)
                     ? new OpenLock(protection, 0, seen + 1)
                     : current;
@@ -77,9 +77,20 @@ internal static class ProtectionRules
         }
     }
 
+    /// <summary>Whether one key opens both: parts of a register may be protected in different ways behind it.</summary>
+    public static bool HaveOneKey(ChangeProtection? a, ChangeProtection b) =>
+        ReferenceEquals(a, b)
+        || (
+            a is not null
+            && a.Kind == b.Kind
+            && ReferenceEquals(a.KeyRegister, b.KeyRegister)
+            && a.KeyMask == b.KeyMask
+            && a.Keys.SequenceEqual(b.Keys)
+        );
+
     private static bool IsTimedOpen(ChangeProtection protection, OpenLock? openLock) =>
         openLock is { } open
-        && ReferenceEquals(open.Protection, protection)
+        && HaveOneKey(open.Protection, protection)
         && (protection.WindowCycles == 0 || open.CyclesLeft >= 0);
 
     private static bool IsKey(ChangeProtection protection, KnownBits written) =>

@@ -382,7 +382,7 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
             var mask = ProtectedMask(protection, register);
             if (ProtectionRules.IsOpen(protection, written, openLock, c => Evaluate(state, c)))
             {
-                if (openLock is { IsCertain: false } && ReferenceEquals(openLock.Protection, protection))
+                if (openLock is { IsCertain: false } && ProtectionRules.HaveOneKey(openLock.Protection, protection))
                 {
                     isCertain = false;
                     lost(new LostBytes(LostWriteReason.Locked, register, protection, null, Tristate.Maybe));

@@ -63,7 +63,7 @@ internal sealed record OpenLock(ChangeProtection Protection, int CyclesLeft, int
                     IsCertain = false,
                 }
                 : null
-            : ReferenceEquals(a.Protection, b.Protection) && a.KeysSeen == b.KeysSeen
+            : ProtectionRules.HaveOneKey(a.Protection, b.Protection) && a.KeysSeen == b.KeysSeen
                 ? a with
                 {
                     CyclesLeft = Math.Max(a.CyclesLeft, b.CyclesLeft),
