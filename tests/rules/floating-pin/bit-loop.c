@@ -14,6 +14,8 @@ int main(void)
     }
     set_sleep_mode(SLEEP_MODE_IDLE);
     for (;;) {
-        sleep_mode();
+        sleep_mode(); // state: DDRB = 0b1111_1111
+        // state@-1: DDRC = 0b0011_1111
+        // state@-2: PORTD = 0b1111_1111
     }
 }

@@ -24,6 +24,6 @@ int main(void)
     }
     set_sleep_mode(SLEEP_MODE_IDLE);
     for (;;) {
-        sleep_mode();
+        sleep_mode(); // state: PORTC = 0b0100_0000
     }
 }
