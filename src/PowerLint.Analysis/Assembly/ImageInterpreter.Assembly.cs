@@ -27,6 +27,11 @@ internal sealed partial class ImageInterpreter
             return new AvrAssembly(this, assembly, inputs).Execute(instructions, state);
         }
 
+        if (_device.Core.StartsWith("cortex", StringComparison.Ordinal))
+        {
+            return new ArmAssembly(this, assembly, inputs).Execute(instructions, state);
+        }
+
         foreach (var instruction in instructions)
         {
             switch (instruction.Mnemonic)

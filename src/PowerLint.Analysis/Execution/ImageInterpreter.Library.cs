@@ -445,6 +445,11 @@ internal sealed partial class ImageInterpreter
             case "__builtin_avr_cli" or "__disable_irq" or "__disable_interrupt" or "_disable_interrupts":
                 SetInterrupts(state, isOn: false, call, call.Range);
                 return AnyValue.Instance;
+            case "__get_PRIMASK":
+                return IntegerArithmetic.Convert(PriorityMask(state), BitsOf(call.Type), sourceIsSigned: false);
+            case "__set_PRIMASK" when arguments.Length == 1:
+                SetPriorityMask(arguments[0], state, call, call.Range);
+                return AnyValue.Instance;
             case "__builtin_avr_wdr"
             or "__builtin_avr_nop"
             or "__no_operation"

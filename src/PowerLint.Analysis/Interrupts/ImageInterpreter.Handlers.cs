@@ -105,6 +105,9 @@ internal sealed partial class ImageInterpreter
         return result;
     }
 
+    // Arm's M profile orders handlers by priority: entry and return leave its global mask alone.
+    private bool IsMicrocontrollerProfile => _device.Core.StartsWith("cortex-m", StringComparison.Ordinal);
+
     /// <summary>Runs a handler from its entry to its return; null where it does not return.</summary>
     private MachineState? RunHandler(Function handler, MachineState state)
     {
@@ -113,7 +116,7 @@ internal sealed partial class ImageInterpreter
         var openLock = state.OpenLock;
         _activeHandlers.Add(handler);
         state.NeedsInterleaving = false;
-        if (!handler.Handler!.EnablesInterruptsAtEntry)
+        if (!handler.Handler!.EnablesInterruptsAtEntry && !IsMicrocontrollerProfile)
         {
             SetGlobalEnable(state, isOn: false, handler, handler.Range);
         }
@@ -125,7 +128,11 @@ internal sealed partial class ImageInterpreter
         {
             // The return from the interrupt puts the global enable back on.
             _frame = new Frame(_handlerChains[handler], depth);
-            SetGlobalEnable(after, isOn: true, handler, handler.Range);
+            if (!IsMicrocontrollerProfile)
+            {
+                SetGlobalEnable(after, isOn: true, handler, handler.Range);
+            }
+
             after.NeedsInterleaving = false;
             after.OpenLock = openLock;
         }

@@ -33,7 +33,7 @@ internal sealed partial class ImageInterpreter
 
         if (enabled != Tristate.No)
         {
-            after = Join(after, WakeUp(state));
+            after = Join(after, WakeUp(range, state));
         }
 
         if (after is null)
@@ -46,14 +46,33 @@ internal sealed partial class ImageInterpreter
         return LetHandlersIn(after);
     }
 
-    private MachineState? WakeUp(MachineState state)
+    private MachineState? WakeUp(SourceRange range, MachineState state)
+    {
+        MachineState? after = null;
+        for (var rounds = 0; ; rounds++)
+        {
+            var (awake, asleepAgain) = RunWaking(state);
+            after = Join(after, awake);
+            if (asleepAgain is null || IsIncluded(asleepAgain, state))
+            {
+                return after;
+            }
+
+            // The handlers' way back to sleep does not pass through the main program.
+            state = rounds > 3 ? Widen(state, asleepAgain) : Join(state, asleepAgain)!;
+            NoteSleep(range, state);
+        }
+    }
+
+    private (MachineState? Awake, MachineState? AsleepAgain) RunWaking(MachineState state)
     {
         var interruptsOn = InterruptsOn(state);
         var modes = _device
             .SleepModes.Where(mode => Holds(state, mode.Selected) != Tristate.No)
             .Select(mode => mode.Name)
             .ToHashSet(StringComparer.Ordinal);
-        MachineState? after = null;
+        MachineState? awake = null;
+        MachineState? asleepAgain = null;
         foreach (var interrupt in _device.Interrupts)
         {
             if (Holds(state, interrupt.Enabled) == Tristate.No || !CanWake(interrupt, modes, state))
@@ -64,22 +83,33 @@ internal sealed partial class ImageInterpreter
             if (interruptsOn != Tristate.Yes && !_device.Sleep.WakingNeedsGlobalEnable)
             {
                 // The core wakes and goes on without the handler.
-                after = Join(after, state.Copy());
+                awake = Join(awake, state.Copy());
             }
 
             if (interruptsOn != Tristate.No && _handlers.TryGetValue(interrupt, out var handler))
             {
-                after = Join(
-                    after,
+                var returned =
                     _activeHandlers.Count < MaximumHandlerNesting && !_activeHandlers.Contains(handler)
                         ? RunHandler(handler, state.Copy())
-                        : state.Copy()
-                );
+                        : state.Copy();
+                if (returned is null)
+                {
+                    continue;
+                }
+
+                var sleepsOn = SleepsOnExit(returned);
+                awake = sleepsOn == Tristate.Yes ? awake : Join(awake, returned);
+                asleepAgain = sleepsOn == Tristate.No ? asleepAgain : Join(asleepAgain, returned);
             }
         }
 
-        return after;
+        return (awake, asleepAgain);
     }
+
+    private Tristate SleepsOnExit(MachineState state) =>
+        _device.Sleep.SleepOnExit is { } bit
+            ? Holds(state, new Condition([[new FieldCondition(bit, [1])]]))
+            : Tristate.No;
 
     private bool CanWake(Interrupt interrupt, HashSet<string> modes, MachineState state) =>
         interrupt.Wakes.Any(wake => wake.Modes.Any(modes.Contains) && Holds(state, wake.When) != Tristate.No);

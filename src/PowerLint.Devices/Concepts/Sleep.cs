@@ -101,10 +101,12 @@ public sealed class Peripheral
 /// <param name="GlobalInterruptEnable">When interrupts are on globally.</param>
 /// <param name="WakingNeedsGlobalEnable">Whether waking needs the global enable.</param>
 /// <param name="InSleepDebug">Bits that keep clocks on in sleep for a debugger.</param>
+/// <param name="SleepOnExit">The bit that sends the CPU back to sleep at a handler's return, or null.</param>
 public sealed record SleepControl(
     Condition Enable,
     FieldReference? EnableField,
     FieldReference? GlobalInterruptEnable,
     bool WakingNeedsGlobalEnable,
-    ImmutableArray<FieldReference> InSleepDebug
+    ImmutableArray<FieldReference> InSleepDebug,
+    FieldReference? SleepOnExit = null
 );

@@ -189,7 +189,12 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
     public ImmutableArray<RegisterAlias> ReadAliases()
     {
         var aliases = ImmutableArray.CreateBuilder<RegisterAlias>();
-        foreach (var (name, value) in reading.Section(document, "aliases"))
+        // A register may act in two ways: its halves set and clear.
+        var entries =
+            from section in reading.Section(document, "aliases")
+            from item in section.Value is ListNode list ? list.Items : [section.Value]
+            select (section.Name, Value: item);
+        foreach (var (name, value) in entries)
         {
             var entry = MapReader.Of(value, $"alias {name.Text}", reading.Errors);
             entry.Need("effect");
@@ -198,7 +203,7 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
             var target = entry.Need("target") is ScalarNode to
                 ? FieldReferences.FindRegister(to, to.Text, reading)
                 : null;
-            var shift = (int)(entry.Number("shift") ?? 0);
+            var shift = (int)(entry.Real("shift") ?? 0);
             var mask = entry.Number("mask");
             var readsTarget = entry.Flag("reads-target", otherwise: false);
             entry.Finish();

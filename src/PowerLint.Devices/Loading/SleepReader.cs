@@ -58,7 +58,8 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             enableField,
             entry.Take("global-interrupt-enable") is ScalarNode global ? FieldReferences.Read(global, reading) : null,
             entry.Flag("waking-needs-global-enable", otherwise: true),
-            [.. References(entry, "debug-in-sleep")]
+            [.. References(entry, "debug-in-sleep")],
+            entry.Take("sleep-on-exit") is ScalarNode onExit ? FieldReferences.Read(onExit, reading) : null
         );
         entry.Finish();
         return control;
