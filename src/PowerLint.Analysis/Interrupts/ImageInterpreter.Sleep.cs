@@ -108,7 +108,12 @@ internal sealed partial class ImageInterpreter
 
     private Tristate SleepsOnExit(MachineState state) =>
         _device.Sleep.SleepOnExit is { } bit
-            ? Holds(state, new Condition([[new FieldCondition(bit, [1])]]))
+            ? Holds(
+                state,
+                new Condition([
+                    [new FieldCondition(bit, [1])],
+                ])
+            )
             : Tristate.No;
 
     private bool CanWake(Interrupt interrupt, HashSet<string> modes, MachineState state) =>

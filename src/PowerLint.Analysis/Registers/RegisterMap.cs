@@ -74,6 +74,12 @@ internal sealed class RegisterMap
         {
             InterruptEnables.Add(global.Register);
         }
+
+        // What is written through an alias is its target.
+        foreach (var alias in device.Aliases.Where(alias => InterruptEnables.Contains(alias.Target)).ToArray())
+        {
+            InterruptEnables.Add(alias.Source);
+        }
     }
 
     public DeviceModel Device { get; }

@@ -78,12 +78,7 @@ public sealed class ArmLayoutTests
         Assert.Empty(read.Gaps);
         var image = ImageLinker.Link(read.Units);
         Assert.NotNull(image);
-        return ImageAnalyzer.Run(
-            image,
-            Device.Value,
-            new AnalysisOptions(),
-            TestContext.Current.CancellationToken
-        );
+        return ImageAnalyzer.Run(image, Device.Value, new AnalysisOptions(), TestContext.Current.CancellationToken);
     }
 
     private static IEnumerable<string> Differences(DeviceModel device, string line, RestingPoint[] points)
