@@ -7,7 +7,7 @@ namespace PowerLint.OracleTests.VendorHeaders;
 
 /// <summary>
 /// Holds every AVR model against avr-libc's headers: addresses, widths, bits, vectors, sleep modes. Source: Debian's
-/// avr-libc (1:2.0.0+Atmel3.6.2-3 where this was written).
+/// avr-libc 2.0.0.
 /// </summary>
 public sealed partial class AvrDeviceTests
 {

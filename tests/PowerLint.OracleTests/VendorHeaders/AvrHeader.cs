@@ -7,7 +7,7 @@ namespace PowerLint.OracleTests.VendorHeaders;
 
 /// <summary>
 /// What avr-libc's headers say of one part, as avr-gcc evaluates it. Source: Debian's avr-libc
-/// (1:2.0.0+Atmel3.6.2-3 where this was written) with gcc-avr.
+/// 2.0.0 with gcc-avr.
 /// </summary>
 internal sealed partial class AvrHeader
 {
