@@ -41,4 +41,18 @@ public static class FirmwareReader
             return new ReadResult { Failure = error.Failure, Notices = notices.ToList() };
         }
     }
+
+    /// <summary>
+    /// Parses what the request names, one unit after the other, and throws the trees away: what the parser alone costs, to hold
+    /// other costs against.
+    /// </summary>
+    /// <returns>How many units there were.</returns>
+    public static int ParseOnly(ReadRequest request, CancellationToken cancellation = default)
+    {
+        var notices = new NoticeList();
+        var commands = CommandSelection.Select(request, notices);
+        var invocations = ParserInvocation.PrepareAll(commands, request, notices);
+        UnitReader.ParseAll(invocations, cancellation);
+        return invocations.Count;
+    }
 }

@@ -17,12 +17,37 @@ internal static class UnitReader
         CancellationToken cancellation
     )
     {
-        NativeLibraryLoader.EnsureLoaded();
         var results = new ReadUnit[invocations.Count];
+        RunAll(
+            invocations.Count,
+            Environment.ProcessorCount,
+            i => results[i] = Read(invocations[i], cancellation),
+            cancellation
+        );
+        return results;
+    }
+
+    /// <summary>Parses units one after the other and throws the trees away.</summary>
+    public static void ParseAll(IReadOnlyList<ParserInvocation> invocations, CancellationToken cancellation) =>
+        RunAll(
+            invocations.Count,
+            mostWorkers: 1,
+            i =>
+            {
+                var invocation = invocations[i];
+                ClangUnit.TryParse(invocation.Command.File, invocation.Arguments, invocation.Unsaved, out var unit);
+                unit?.Dispose();
+            },
+            cancellation
+        );
+
+    private static void RunAll(int count, int mostWorkers, Action<int> run, CancellationToken cancellation)
+    {
+        NativeLibraryLoader.EnsureLoaded();
         ExceptionDispatchInfo? failure = null;
         var next = -1;
         var workers = Enumerable
-            .Range(0, Math.Min(Environment.ProcessorCount, invocations.Count))
+            .Range(0, Math.Min(mostWorkers, count))
             .Select(_ => new Thread(Work, StackBytes) { IsBackground = true })
             .ToArray();
         foreach (var worker in workers)
@@ -36,7 +61,6 @@ internal static class UnitReader
         }
 
         failure?.Throw();
-        return results;
 
         void Work()
         {
@@ -44,12 +68,12 @@ internal static class UnitReader
             {
                 for (
                     var i = Interlocked.Increment(ref next);
-                    i < invocations.Count && failure is null;
+                    i < count && failure is null;
                     i = Interlocked.Increment(ref next)
                 )
                 {
                     cancellation.ThrowIfCancellationRequested();
-                    results[i] = Read(invocations[i], cancellation);
+                    run(i);
                 }
             }
             catch (Exception error)
