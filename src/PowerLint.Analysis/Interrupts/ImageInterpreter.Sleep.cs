@@ -73,10 +73,21 @@ internal sealed partial class ImageInterpreter
             .ToHashSet(StringComparer.Ordinal);
         MachineState? awake = null;
         MachineState? asleepAgain = null;
+        var pending = new List<Function>();
         foreach (var interrupt in _device.Interrupts)
         {
-            if (Holds(state, interrupt.Enabled) == Tristate.No || !CanWake(interrupt, modes, state))
+            if (Holds(state, interrupt.Enabled) == Tristate.No)
             {
+                continue;
+            }
+
+            if (!CanWake(interrupt, modes, state))
+            {
+                if (_handlers.TryGetValue(interrupt, out var late) && !_activeHandlers.Contains(late))
+                {
+                    pending.Add(late);
+                }
+
                 continue;
             }
 
@@ -92,18 +103,34 @@ internal sealed partial class ImageInterpreter
                     _activeHandlers.Count < MaximumHandlerNesting && !_activeHandlers.Contains(handler)
                         ? RunHandler(handler, state.Copy())
                         : state.Copy();
-                if (returned is null)
-                {
-                    continue;
-                }
+                GoOn(returned);
+            }
+        }
 
-                var sleepsOn = SleepsOnExit(returned);
-                awake = sleepsOn == Tristate.Yes ? awake : Join(awake, returned);
-                asleepAgain = sleepsOn == Tristate.No ? asleepAgain : Join(asleepAgain, returned);
+        // An interrupt whose source stands still in this mode can have come up on the way to sleep, between the instruction that
+        // switches interrupts on and this one, say: then it ends the sleep before it begins. Where nothing else would, the part
+        // is taken to sleep for good all the same.
+        if (awake is not null && interruptsOn != Tristate.No && _activeHandlers.Count < MaximumHandlerNesting)
+        {
+            foreach (var handler in pending)
+            {
+                GoOn(RunHandler(handler, state.Copy()));
             }
         }
 
         return (awake, asleepAgain);
+
+        void GoOn(MachineState? returned)
+        {
+            if (returned is null)
+            {
+                return;
+            }
+
+            var sleepsOn = SleepsOnExit(returned);
+            awake = sleepsOn == Tristate.Yes ? awake : Join(awake, returned);
+            asleepAgain = sleepsOn == Tristate.No ? asleepAgain : Join(asleepAgain, returned);
+        }
     }
 
     private Tristate SleepsOnExit(MachineState state) =>

@@ -45,6 +45,7 @@ public sealed class DifferentialTests(ITestOutputHelper output)
             $"{failed.Length} programs disagree; seeds {string.Join(' ', failed.Select(f => f.Program.Seed).Take(50))}\n"
                 + string.Join('\n', failed.Take(20).Select(f => $"seed {f.Program.Seed}: {f.Faults[0]}"))
         );
+        Assert.True(outcomes.Count(outcome => outcome.Visits == 0) <= count / 100, "Too many programs never sleep.");
         Assert.All(
             outcomes.GroupBy(outcome => outcome.Program.Level),
             level => Assert.True(Share(level) >= (level.Key <= 3 ? 0.99 : 0.95), Poor(level))
@@ -95,8 +96,11 @@ public sealed class DifferentialTests(ITestOutputHelper output)
             var analysis = AbstractRun.Of(image, Models.Of(program.Device));
             var lines = SourceLineMap.Of(elf, run.Visits.Select(visit => visit.Address));
             var agreement = StateComparison.Compare(analysis, run, lines);
+            // Handlers that take all the time can keep a program from a sleep that it guards.
             string[] faults =
-                run.Visits.Count == 0 ? [.. agreement.Faults, $"no sleep reached: {run.End}"] : [.. agreement.Faults];
+                run.Visits.Count == 0 && !string.Equals(run.End, "instructions", StringComparison.Ordinal)
+                    ? [.. agreement.Faults, $"no sleep reached: {run.End}"]
+                    : [.. agreement.Faults];
             return new Outcome(
                 program,
                 faults,
