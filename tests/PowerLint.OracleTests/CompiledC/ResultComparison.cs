@@ -40,19 +40,38 @@ internal static partial class ResultComparison
             MemoryBytes = BytesEach * MostResults,
         };
 
-    /// <summary>Compares.</summary>
+    /// <summary>Compares with a simulation.</summary>
     public static ResultAgreement Compare(string source, AnalysisResult analysis, SimulatorRun run)
+    {
+        if (run.Visits is not [var visit])
+        {
+            return new ResultAgreement([$"the simulation ended with {run.End}"], [], [], 0);
+        }
+
+        var actual = Enumerable
+            .Range(0, MostResults)
+            .Select(index =>
+                Enumerable
+                    .Range(0, BytesEach)
+                    .Aggregate(0u, (word, part) => word | (uint)visit.Memory[(BytesEach * index) + part] << (8 * part))
+            )
+            .ToArray();
+        return Compare(source, analysis, FirstAddress, actual);
+    }
+
+    /// <summary>Compares with the results that compiled code gave.</summary>
+    public static ResultAgreement Compare(
+        string source,
+        AnalysisResult analysis,
+        ulong firstAddress,
+        IReadOnlyList<uint> results
+    )
     {
         var lines = ResultLine().Matches(source);
         var expressions = lines.Select(match => match.Groups["expression"].Value).ToArray();
         if (expressions.Length is 0 or > MostResults)
         {
             throw new InvalidOperationException($"{expressions.Length} results, 1 to {MostResults} are possible.");
-        }
-
-        if (run.Visits is not [var visit])
-        {
-            return new ResultAgreement([$"the simulation ended with {run.End}"], [], [], expressions.Length);
         }
 
         var bytes = analysis
@@ -64,13 +83,12 @@ internal static partial class ResultComparison
         var open = new List<string>();
         for (var index = 0; index < expressions.Length; index++)
         {
-            var (known, value, actual) = (0u, 0u, 0u);
+            var (known, value, actual) = (0u, 0u, results[index]);
             for (var part = 0; part < BytesEach; part++)
             {
-                var bits = bytes.GetValueOrDefault((ulong)(FirstAddress + (BytesEach * index) + part));
+                var bits = bytes.GetValueOrDefault(firstAddress + (ulong)((BytesEach * index) + part));
                 known |= (uint)(bits.Known & 0xff) << (8 * part);
                 value |= (uint)(bits.Value & 0xff) << (8 * part);
-                actual |= (uint)visit.Memory[(BytesEach * index) + part] << (8 * part);
             }
 
             if (((value ^ actual) & known) != 0)

@@ -4,6 +4,8 @@
 typedef __PTRDIFF_TYPE__ ptrdiff_t;
 typedef __SIZE_TYPE__ size_t;
 typedef __WCHAR_TYPE__ wchar_t;
+/* The C library of bare-metal Arm asks this header for it, as its own compiler gives it. */
+typedef __WINT_TYPE__ wint_t;
 typedef struct {
     long long integer __attribute__((aligned(__alignof__(long long))));
     long double real __attribute__((aligned(__alignof__(long double))));
