@@ -466,10 +466,13 @@ internal sealed partial class ImageInterpreter
                 StoreBytes(arguments[0], _image.Target.PointerBits / 8, list, call, call.Range, state);
                 return AnyValue.Instance;
             case "__builtin_va_copy" when arguments.Length > 1:
-                // The list itself where it is a pointer; where it is a structure, its address.
-                var copied = arguments[1] is PointerValue { Targets: [{ Region.IsVariadic: true }] }
-                    ? arguments[1]
-                    : LoadBytes(arguments[1], _image.Target.PointerBits / 8, state, ulong.MaxValue);
+                // The list itself where it is a pointer; where it is a structure, that or its address.
+                var copied = arguments[1] switch
+                {
+                    PointerValue { Targets: [{ Region.IsVariadic: true }] } pointer => pointer,
+                    AggregateValue structure => structure.Cells.GetValueOrDefault(0)?.Value ?? AnyValue.Instance,
+                    var address => LoadBytes(address, _image.Target.PointerBits / 8, state, ulong.MaxValue),
+                };
                 StoreBytes(arguments[0], _image.Target.PointerBits / 8, copied, call, call.Range, state);
                 return AnyValue.Instance;
             case "__builtin_va_end":

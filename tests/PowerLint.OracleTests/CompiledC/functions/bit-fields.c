@@ -19,7 +19,7 @@ F int16_t signed_fields(int8_t a, int8_t b, int8_t c) { struct signs s = {a, b, 
 F uint16_t cross(uint8_t low, uint8_t mid, uint8_t high) { struct crossing c = {low, mid, high}; uint16_t r; memcpy(&r, &c, sizeof r); return r; }
 F uint16_t cross_mid(uint16_t raw) { struct crossing c; memcpy(&c, &raw, sizeof raw); return c.mid; }
 F uint32_t wide_raw(uint16_t a, uint8_t b, uint16_t c) { struct wide w = {a, b, c}; uint32_t r; memcpy(&r, &w, sizeof r); return r; }
-F uint16_t wide_sum(uint32_t raw) { struct wide w; memcpy(&w, &raw, sizeof raw); return w.a + w.b + w.c; }
+F uint16_t wide_sum(uint32_t raw) { struct wide w = {0}; memcpy(&w, &raw, sizeof raw); return w.a + w.b + w.c; }
 F uint16_t gap_raw(uint8_t a, uint8_t b, uint8_t c) { struct gaps g; memset(&g, 0, sizeof g); g.a = a; g.b = b; g.c = c; uint16_t r = 0; memcpy(&r, &g, sizeof g); return r; }
 F uint32_t mixed_raw(int16_t s, uint16_t t, int8_t q, uint8_t w) { struct mixed m; memset(&m, 0, sizeof m); m.s = s; m.t = t; m.q = q; m.w = w; uint32_t r; memcpy(&r, &m, sizeof r); return r; }
 F int16_t mixed_read(int16_t s, int8_t q) { struct mixed m = {s, 0, q, 0}; return m.s - m.q; }
