@@ -65,7 +65,9 @@ public sealed class ArmFunctionsTests(ITestOutputHelper output)
                 unknown += agreement.Unknown.Count;
             }
 
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{results} results, {unknown} not wholly known"));
+            output.WriteLine(
+                string.Create(CultureInfo.InvariantCulture, $"{results} results, {unknown} not wholly known")
+            );
             Assert.True(faults.Count == 0, string.Join('\n', faults.Take(40)));
             Assert.True(unknown <= results / 100, $"{unknown} of {results} results are not wholly known.");
         }
@@ -139,7 +141,9 @@ public sealed class ArmFunctionsTests(ITestOutputHelper output)
             if (!isThere)
             {
                 Assert.False(Environment.GetEnvironmentVariable("CI") is { Length: > 0 }, $"{tool} is not installed.");
-                Assert.Skip($"{tool} is not installed: apt-get install gcc-arm-linux-gnueabi libc6-dev-armel-cross qemu-user");
+                Assert.Skip(
+                    $"{tool} is not installed: apt-get install gcc-arm-linux-gnueabi libc6-dev-armel-cross qemu-user"
+                );
             }
         }
     }
