@@ -23,6 +23,7 @@ foreach (var count in thousands)
     var start = new ProcessStartInfo(Environment.ProcessPath!)
     {
         RedirectStandardOutput = true,
+        UseShellExecute = false,
         ArgumentList = { "--measure", (1000 * count).ToString(CultureInfo.InvariantCulture) },
     };
     using var child = Process.Start(start)!;
