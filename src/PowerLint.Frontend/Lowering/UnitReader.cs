@@ -86,6 +86,11 @@ internal static class UnitReader
     private static ReadUnit Read(ParserInvocation invocation, CancellationToken cancellation)
     {
         var command = invocation.Command;
+        if (MacroGrowth.Excess(command.File) is { } excess)
+        {
+            return new ReadUnit(null, [excess]);
+        }
+
         var error = ClangUnit.TryParse(command.File, invocation.Arguments, invocation.Unsaved, out var unit);
         if (unit is null)
         {

@@ -299,6 +299,27 @@ public sealed class PathologicalInputTests
     }
 
     [Fact]
+    public void Macros_that_multiply_are_an_error_in_the_source()
+    {
+        var definitions = Many(8, i => $"#define E{i + 1} {string.Concat(Enumerable.Repeat($"E{i + 2} ", 8))}");
+        ExpectTooManyTokens($"{definitions}\n#define E9 PORTB = 1;\n{FirstSleep} E1 for (;;) sleep(); }}");
+    }
+
+    [Fact]
+    public void Macros_that_multiply_their_arguments_are_an_error_in_the_source()
+    {
+        var definitions = Many(5, i => $"#define F{i + 1}(x) F{i}(F{i}(x))");
+        ExpectTooManyTokens($"#define F0(x) x x\n{definitions}\n{FirstSleep} F5(PORTB = 1;) for (;;) sleep(); }}");
+    }
+
+    private static void ExpectTooManyTokens(string source)
+    {
+        var run = GeneratedFirmware.Run(source);
+        Assert.Contains("expand to more than", Assert.Single(run.Read.Errors).Message, StringComparison.Ordinal);
+        Assert.Null(run.Result);
+    }
+
+    [Fact]
     public void A_file_that_includes_itself_is_an_error_in_the_source()
     {
         var run = GeneratedFirmware.Run("#include \"main.c\"\nint main(void) { for (;;) sleep(); }");
