@@ -45,6 +45,19 @@ internal sealed partial class ImageInterpreter
         var targets = callee is PointerValue pointer
             ? pointer.Targets.Where(t => t.Region.Function is not null).Select(t => t.Region.Function!).ToArray()
             : [];
+        if (targets.Length == 0 && IsNull(callee))
+        {
+            // The way on is the reset vector on small parts, a fault on large ones: either way the call does not come back.
+            Events.Limit(
+                "null-call",
+                "A function pointer that is null on this way is called: the program starts anew, and what follows the call is not run.",
+                _frame.Chain.UserPlace(call.Range).Range,
+                isIncomplete: false
+            );
+            state.IsUnreachable = true;
+            return AnyValue.Instance;
+        }
+
         if (targets.Length == 0)
         {
             CallUnknown("a call through a pointer that is not known", call, arguments, state);
@@ -72,6 +85,9 @@ internal sealed partial class ImageInterpreter
         state.Become(after);
         return result ?? AnyValue.Instance;
     }
+
+    private static bool IsNull(AbstractValue? callee) =>
+        callee is IntegerValue { IsConstant: true, Minimum: 0 };
 
     // In the branch that calls one of several functions, the variable that was called holds that one.
     private void NarrowCallee(Load load, FunctionSymbol target, MachineState state)

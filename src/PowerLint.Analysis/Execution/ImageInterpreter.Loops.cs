@@ -32,6 +32,13 @@ internal sealed partial class ImageInterpreter
     // Joins before bounds are widened: the first passes often settle by themselves.
     private const int JoinsBeforeWidening = 3;
 
+    // Open loops within open loops multiply: the longer the run, the fewer of their passes are told apart.
+    private int OpenPassLimit =>
+        IsHurried ? 3
+        : _steps > _options.StepBudget / 8 ? 4
+        : _steps > _options.StepBudget / 40 ? 12
+        : MaximumOpenPasses;
+
     private MachineState? ExecuteLoop(Loop loop, MachineState? state)
     {
         if (state is not null && SkipCountedLoop(loop, state) is { } skipped)
@@ -139,7 +146,7 @@ internal sealed partial class ImageInterpreter
             }
 
             var isSpent =
-                progress.OpenPasses > (IsHurried ? 3 : MaximumOpenPasses)
+                progress.OpenPasses > OpenPassLimit
                 || progress.Passes > (IsHurried ? 300 : MaximumDecidedPasses);
             if (isSpent)
             {
@@ -201,6 +208,7 @@ internal sealed partial class ImageInterpreter
         private readonly bool _outerOpen = interpreter._sawOpenCondition;
         private readonly (Devices.Register Register, ulong Mask)[] _outerReads = [.. interpreter._volatileReads];
         private readonly HashSet<(Devices.Register Register, ulong Mask)> _allReads = [];
+        private readonly HashSet<(Devices.Register Register, ulong Mask)> _noted = [];
         private int _effectsBefore;
         private bool _anyOpen;
 
@@ -225,6 +233,7 @@ internal sealed partial class ImageInterpreter
                 foreach (var (register, mask) in interpreter._volatileReads)
                 {
                     interpreter.NotePolling(loop, register, mask);
+                    _noted.Add((register, mask));
                 }
             }
 
@@ -236,6 +245,9 @@ internal sealed partial class ImageInterpreter
             interpreter._sawOpenCondition = _outerOpen | _anyOpen;
             interpreter._volatileReads.Clear();
             interpreter._volatileReads.UnionWith(_outerReads);
+
+            // A loop around a wait does not wait for the same flag itself.
+            _allReads.ExceptWith(_noted);
             interpreter._volatileReads.UnionWith(_allReads);
         }
     }

@@ -31,10 +31,19 @@ internal static partial class MacroCollection
                 continue;
             }
 
-            // A definition on the command line wins: sources guard theirs with #ifndef.
-            foreach (Match match in Definition().Matches(Encoding.UTF8.GetString(file.Content)))
+            // A definition on the command line wins, as sources guard theirs with #ifndef, unless they take it back.
+            var text = Encoding.UTF8.GetString(file.Content);
+            foreach (Match match in Definition().Matches(text))
             {
-                macros.TryAdd(match.Groups["name"].Value, match.Groups["value"].Value.Trim());
+                var (name, value) = (match.Groups["name"].Value, match.Groups["value"].Value.Trim());
+                if (TakenBack().IsMatch(text.AsSpan(0, match.Index)))
+                {
+                    macros[name] = value;
+                }
+                else
+                {
+                    macros.TryAdd(name, value);
+                }
             }
         }
 
@@ -58,4 +67,11 @@ internal static partial class MacroCollection
         matchTimeoutMilliseconds: 2000
     )]
     private static partial Regex Definition();
+
+    [GeneratedRegex(
+        @"^[ \t]*#[ \t]*undef[ \t]+F_CPU\b",
+        RegexOptions.ExplicitCapture | RegexOptions.Multiline,
+        matchTimeoutMilliseconds: 2000
+    )]
+    private static partial Regex TakenBack();
 }

@@ -42,7 +42,10 @@ internal sealed class PullAgainstLevel : IRule
             context.Board.Pins.GetValueOrDefault(pin.Name) is { } board
             && (board.Pull == against || board.Driven == against);
         var high = point.State.Evaluate(pin.OutputHigh);
-        var inside = point.State.Evaluate(pin.Output).And(against == WireLevel.Low ? high.Not() : high);
+        // Bits that are not known are judged one by one: where a pull is never in force on an output, no state holds both.
+        var inside = Excludes(pull, pin.Output)
+            ? Tristate.No
+            : point.State.Evaluate(pin.Output).And(against == WireLevel.Low ? high.Not() : high);
         var holds = point.State.Evaluate(pull).And(outside ? Tristate.Yes : inside);
         if (point.CertaintyOf(holds) is not { } certainty)
         {
@@ -65,6 +68,15 @@ internal sealed class PullAgainstLevel : IRule
             }
         );
     }
+
+    private static bool Excludes(Condition a, Condition b) =>
+        a.Alternatives.All(ways => b.Alternatives.All(others => ways.Any(way => others.Any(other => Differ(way, other)))));
+
+    private static bool Differ(FieldCondition a, FieldCondition b) =>
+        ReferenceEquals(a.Field.Register, b.Field.Register)
+        && a.Field.LowBit == b.Field.LowBit
+        && a.Field.WidthBits == b.Field.WidthBits
+        && !a.Values.Intersect(b.Values).Any();
 
     // The direction bits decide, too, but what enables the pull is what another condition of the pin does not look at.
     private static IEnumerable<Decision> Enabling(StateAtPoint state, Condition pull, ImmutableArray<Decision> all)
