@@ -58,9 +58,22 @@ internal static class DeviceChoice
                 $"there is no model of the device '{asked}' that the compiler flags name{Suggest(unknown.Nearest)} "
                     + "Run 'powerlint devices' for all of them."
             ),
+            _ when PartOf(macros.Keys) is { } part => throw new UsageException(
+                $"there is no model of the device '{part}' that the compiler flags name{Suggest(catalog.Nearest(part))} "
+                    + "Run 'powerlint devices' for all of them."
+            ),
             _ => throw new UsageException($"the compiler flags do not say which device this is: {HowToName}"),
         };
     }
+
+    // Compilers for AVR parts define __AVR_ATmega32__ for -mmcu=atmega32.
+    private static string? PartOf(IEnumerable<string> macros) =>
+        macros
+            .Where(name =>
+                name.StartsWith("__AVR_AT", StringComparison.Ordinal) && name.EndsWith("__", StringComparison.Ordinal)
+            )
+            .Select(name => name["__AVR_".Length..^2].ToLowerInvariant())
+            .FirstOrDefault();
 
     /// <summary>Loads a model with the configured fuses.</summary>
     internal static DeviceModel Load(DeviceCatalog catalog, string name, Settings? settings = null)

@@ -86,8 +86,7 @@ internal sealed partial class ImageInterpreter
         return result ?? AnyValue.Instance;
     }
 
-    private static bool IsNull(AbstractValue? callee) =>
-        callee is IntegerValue { IsConstant: true, Minimum: 0 };
+    private static bool IsNull(AbstractValue? callee) => callee is IntegerValue { IsConstant: true, Minimum: 0 };
 
     // In the branch that calls one of several functions, the variable that was called holds that one.
     private void NarrowCallee(Load load, FunctionSymbol target, MachineState state)

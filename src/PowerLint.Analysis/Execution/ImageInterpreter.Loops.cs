@@ -146,8 +146,7 @@ internal sealed partial class ImageInterpreter
             }
 
             var isSpent =
-                progress.OpenPasses > OpenPassLimit
-                || progress.Passes > (IsHurried ? 300 : MaximumDecidedPasses);
+                progress.OpenPasses > OpenPassLimit || progress.Passes > (IsHurried ? 300 : MaximumDecidedPasses);
             if (isSpent)
             {
                 progress.Accumulated = state;

@@ -70,7 +70,9 @@ internal sealed class PullAgainstLevel : IRule
     }
 
     private static bool Excludes(Condition a, Condition b) =>
-        a.Alternatives.All(ways => b.Alternatives.All(others => ways.Any(way => others.Any(other => Differ(way, other)))));
+        a.Alternatives.All(ways =>
+            b.Alternatives.All(others => ways.Any(way => others.Any(other => Differ(way, other))))
+        );
 
     private static bool Differ(FieldCondition a, FieldCondition b) =>
         ReferenceEquals(a.Field.Register, b.Field.Register)

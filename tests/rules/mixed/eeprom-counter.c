@@ -24,7 +24,7 @@ static void save(uint8_t value)
 
 int main(void)
 {
-    DDRB = 255;
+    DDRB = 255; // finding: floating-pin PD2 proven note
     DDRC = 255;
     PULL(D, 0);
     PULL(D, 1);
@@ -33,7 +33,7 @@ int main(void)
     PULL(D, 4);
     PULL(D, 5);
     PULL(D, 6);
-    PULL(D, 7); // finding: floating-pin PD2 proven note
+    PULL(D, 7);
     WDTCSR |= _BV(WDIE);
     set_sleep_mode(SLEEP_MODE_PWR_DOWN);
     sei();

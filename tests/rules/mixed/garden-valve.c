@@ -7,8 +7,8 @@
 
 static void pause(uint8_t tenths)
 {
-    while (tenths--)
-        _delay_ms(100); // finding: busy-wait-delay pause() proven warning {{100 ms}}
+    while (tenths--) // finding: busy-wait-delay pause() proven warning {{2 s}}
+        _delay_ms(100);
 }
 
 static void run(void)

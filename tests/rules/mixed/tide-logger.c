@@ -9,7 +9,7 @@ EMPTY_INTERRUPT(RTC_OVF_vect)
 
 int main(void)
 {
-    PORTCFG.MPCMASK = 0xff; // finding: floating-pin PR0 PR1 proven note
+    PORTCFG.MPCMASK = 0xff; // finding: floating-pin PR0 PR1 proven warning
     PORTA.PIN0CTRL = PORT_ISC_INPUT_DISABLE_gc;
     PORTC.DIR = 0xff;
     PORTD.DIR = 0xff;
