@@ -44,9 +44,12 @@ internal sealed class CountedLoop
     /// <summary>CPU cycles of the <c>nop</c>s and delays of one pass.</summary>
     public int BodyCycles { get; private init; }
 
+    /// <summary>Whether a compiler that optimises keeps the loop: it counts in memory, or holds assembly.</summary>
+    public bool OutlivesOptimization { get; private init; }
+
     public static CountedLoop? Recognize(Loop loop)
     {
-        if (loop.Condition is null || !IsEmptyBody(loop.Body, out var bodyStep, out var cycles))
+        if (loop.Condition is null || !IsEmptyBody(loop.Body, out var bodyStep, out var cycles, out var holdsAssembly))
         {
             return null;
         }
@@ -121,6 +124,7 @@ internal sealed class CountedLoop
             Place = steps[0].Place,
             TestsAfterBody = loop.TestsAfterBody,
             BodyCycles = cycles,
+            OutlivesOptimization = isVolatile || holdsAssembly,
         };
     }
 
@@ -288,20 +292,21 @@ internal sealed class CountedLoop
             _ => false,
         };
 
-    private static bool IsEmptyBody(Statement body, out Assignment? step, out int cycles)
+    private static bool IsEmptyBody(Statement body, out Assignment? step, out int cycles, out bool holdsAssembly)
     {
         step = null;
         cycles = 0;
-        return Visit(body, ref step, ref cycles);
+        holdsAssembly = false;
+        return Visit(body, ref step, ref cycles, ref holdsAssembly);
 
-        static bool Visit(Statement statement, ref Assignment? step, ref int cycles)
+        static bool Visit(Statement statement, ref Assignment? step, ref int cycles, ref bool holdsAssembly)
         {
             switch (statement)
             {
                 case Block block:
                     foreach (var inner in block.Statements)
                     {
-                        if (!Visit(inner, ref step, ref cycles))
+                        if (!Visit(inner, ref step, ref cycles, ref holdsAssembly))
                         {
                             return false;
                         }
@@ -315,6 +320,7 @@ internal sealed class CountedLoop
                 case InlineAssembly { Outputs.Count: 0, Inputs.Count: 0 } assembly
                     when NopsIn(assembly.Template) is { } nops:
                     cycles += nops;
+                    holdsAssembly = true;
                     return true;
                 default:
                     return false;

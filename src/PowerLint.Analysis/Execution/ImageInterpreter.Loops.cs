@@ -35,8 +35,8 @@ internal sealed partial class ImageInterpreter
     // Open loops within open loops multiply: the longer the run, the fewer of their passes are told apart.
     private int OpenPassLimit =>
         IsHurried ? 3
-        : _steps > _options.StepBudget / 8 ? 4
-        : _steps > _options.StepBudget / 40 ? 12
+        : _steps > _options.StepBudget / 40 ? 4
+        : _steps > _options.StepBudget / 100 ? 10
         : MaximumOpenPasses;
 
     private MachineState? ExecuteLoop(Loop loop, MachineState? state)

@@ -41,6 +41,12 @@ internal sealed partial class ImageInterpreter
             width,
             InMemory(IntegerValue.Constant(counted.Type.Bits, outcome.Final), width)
         );
+        if (!counted.OutlivesOptimization && _image.Macro("__OPTIMIZE__") is not null)
+        {
+            // avr-gcc -Os (5.4.0) leaves nothing of such a loop but the counter's last value.
+            return state;
+        }
+
         var cycles = outcome.Passes * (double)(CyclesOfPass(counted) + counted.BodyCycles);
         NoteWait(WaitKind.CountedLoop, loop.Range, callee: null, cycles);
         SpendCycles(state, (long)Math.Min(cycles, int.MaxValue));

@@ -19,6 +19,13 @@ internal static partial class MacroCollection
             }
         }
 
+        // What compilers define when they optimise, with the debugger's level left out: it keeps more of the code.
+        var level = invocation.Command.Flags.LastOrDefault(flag => flag.StartsWith("-O", StringComparison.Ordinal));
+        if (level is not null and not ("-O0" or "-Og"))
+        {
+            macros.TryAdd("__OPTIMIZE__", "1");
+        }
+
         if (invocation is { Target.Architecture: "avr", Part: { } part })
         {
             macros.TryAdd(PartFlags.AvrMacro(part), "1");
