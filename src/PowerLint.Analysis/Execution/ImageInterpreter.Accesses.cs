@@ -155,8 +155,46 @@ internal sealed partial class ImageInterpreter
             result = ConvertTo(Combine(@operator, left, right, computation, computation), computation, assignment.Type);
         }
 
+        if (result is IntegerValue written)
+        {
+            result = WithoutOtherStrobes(assignment, address, right, written);
+        }
+
         var stored = Store(assignment, address, result, state);
         return assignment.YieldsOldValue ? old : stored;
+    }
+
+    // Setting one constant bit of a register in the lowest I/O space is one instruction (SBI) in the image, which touches that
+    // bit alone: ones that stand beside it toggle no output and clear no flag (AVR instruction set, from memory).
+    private IntegerValue WithoutOtherStrobes(
+        Assignment assignment,
+        AbstractValue address,
+        AbstractValue right,
+        IntegerValue written
+    )
+    {
+        var firstIo = _device.Core == "avr" ? 0x20u : 0u;
+        if (
+            assignment is not { Operator: BinaryOperator.Or, Type: IntegerType { Bits: 8 } }
+            || _image.Target.Architecture != "avr"
+            || address is not IntegerValue { IsConstant: true } place
+            || place.Minimum - firstIo >= 0x20
+            || right is not IntegerValue { IsConstant: true } bit
+            || !ulong.IsPow2(bit.Minimum)
+            || _map.SlotAt(place.Minimum) is not { } slot
+        )
+        {
+            return written;
+        }
+
+        var strobes = _map.Aliases[slot.Register]
+            .Aggregate(slot.Register.WriteOneToClear, (mask, alias) => mask | alias.SourceMask);
+        return IntegerArithmetic.Apply(
+            BinaryOperator.And,
+            written,
+            IntegerValue.Constant(written.Bits, ~strobes | bit.Minimum),
+            isSigned: false
+        );
     }
 
     // A compound assignment to a register does not look at what it reads: it only keeps it.
