@@ -41,20 +41,6 @@ internal sealed partial class ImageInterpreter
         "vsprintf",
         "vsnprintf",
         "sscanf",
-        // What they print goes through the streams' own functions (see PrintToStreams).
-        "printf",
-        "vprintf",
-        "fprintf",
-        "vfprintf",
-        "puts",
-        "putchar",
-        "fputs",
-        "fputc",
-        "printf_P",
-        "vfprintf_P",
-        "fprintf_P",
-        "puts_P",
-        "fputs_P",
         "fdevopen",
         "malloc",
         "calloc",
@@ -224,13 +210,13 @@ internal sealed partial class ImageInterpreter
                     BitsOf(call.Type),
                     (ulong)Math.Abs(IntegerArithmetic.SignExtend(value.Minimum, value.Bits))
                 );
-            case var harmless when s_harmless.Contains(harmless):
+            case var known when s_harmless.Contains(known) || s_printing.Contains(known):
                 foreach (var argument in arguments)
                 {
                     Expose(argument, state);
                 }
 
-                if (s_printing.Contains(harmless))
+                if (s_printing.Contains(known))
                 {
                     PrintToStreams(call, state);
                 }
