@@ -14,6 +14,7 @@ internal sealed class ResultBuilder(
 )
 {
     private readonly EventLog _events = interpreter.Events;
+    private readonly PathOrder _paths = new(image.Entry.Range.File.Path);
 
     public AnalysisResult Build()
     {
@@ -187,7 +188,7 @@ internal sealed class ResultBuilder(
         return
         [
             .. waits
-                .OrderBy(w => w.Range.File.Path, StringComparer.Ordinal)
+                .OrderBy(w => w.Range.File.Path, _paths)
                 .ThenBy(w => w.Range.Line)
                 .ThenBy(w => w.Range.Start.Column),
         ];
@@ -209,7 +210,7 @@ internal sealed class ResultBuilder(
                         first.Chain.Sites()
                     );
                 })
-                .OrderBy(p => p.Range.File.Path, StringComparer.Ordinal)
+                .OrderBy(p => p.Range.File.Path, _paths)
                 .ThenBy(p => p.Range.Line)
                 .ThenBy(p => p.Range.Start.Column),
         ];

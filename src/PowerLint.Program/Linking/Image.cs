@@ -25,7 +25,7 @@ public sealed class Image
         _globals = globals;
     }
 
-    /// <summary>The units, ordered by path.</summary>
+    /// <summary>The units, in the order of <see cref="PathOrder"/>.</summary>
     public IReadOnlyList<TranslationUnit> Units { get; }
 
     /// <summary>The target, the same for all units.</summary>

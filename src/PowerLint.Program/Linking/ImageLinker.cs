@@ -9,7 +9,14 @@ public static class ImageLinker
     /// <returns>The image; null where no unit defines the entry.</returns>
     public static Image? Link(IEnumerable<TranslationUnit> units, string entryName = "main")
     {
-        var ordered = units.OrderBy(unit => unit.Source.Path, StringComparer.Ordinal).ToArray();
+        var given = units.ToArray();
+        var home = given.FirstOrDefault(unit => unit.Functions.Any(function => IsEntry(function)));
+        if (home is null)
+        {
+            return null;
+        }
+
+        var ordered = given.OrderBy(unit => unit.Source.Path, new PathOrder(home.Source.Path)).ToArray();
         var conflicts = new List<LinkConflict>();
         var definitions = CollectFunctions(ordered, conflicts);
         if (!definitions.TryGetValue(entryName, out var entry))
@@ -31,6 +38,9 @@ public static class ImageLinker
             BindFunctions(ordered, definitions),
             BindGlobals(ordered, conflicts)
         );
+
+        bool IsEntry(Function function) =>
+            !function.Symbol.IsStatic && string.Equals(function.Name, entryName, StringComparison.Ordinal);
 
         bool IsKept(Function function) => function.Symbol.IsStatic || definitions[function.Name] == function;
     }

@@ -28,9 +28,10 @@ public static class RuleRunner
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentNullException.ThrowIfNull(comments);
         var sources = new SourceTexts();
+        var paths = new PathOrder(result.FirstStatement.File.Path);
         var contexts = Check(isSuppressionGroup: false, null);
         var outcome = SuppressionOutcome.Apply(
-            SuppressionComment.Read(comments, sources),
+            SuppressionComment.Read(comments, sources, paths),
             Fingerprint.Mark(Sorted(contexts.SelectMany(context => context.Findings)), sources)
         );
         var judged = Check(isSuppressionGroup: true, outcome);
@@ -61,15 +62,15 @@ public static class RuleRunner
 
             return ran;
         }
-    }
 
-    private static IEnumerable<Finding> Sorted(IEnumerable<Finding> findings) =>
-        findings
-            .OrderBy(finding => finding.Range.File.Path, StringComparer.Ordinal)
-            .ThenBy(finding => finding.Range.Start.Line)
-            .ThenBy(finding => finding.Range.Start.Column)
-            .ThenBy(finding => finding.RuleId, StringComparer.Ordinal)
-            .ThenBy(finding => string.Join(',', finding.Subjects), SubjectOrder.Instance)
-            .ThenBy(finding => finding.Certainty)
-            .ThenBy(finding => finding.Message, StringComparer.Ordinal);
+        IEnumerable<Finding> Sorted(IEnumerable<Finding> findings) =>
+            findings
+                .OrderBy(finding => finding.Range.File.Path, paths)
+                .ThenBy(finding => finding.Range.Start.Line)
+                .ThenBy(finding => finding.Range.Start.Column)
+                .ThenBy(finding => finding.RuleId, StringComparer.Ordinal)
+                .ThenBy(finding => string.Join(',', finding.Subjects), SubjectOrder.Instance)
+                .ThenBy(finding => finding.Certainty)
+                .ThenBy(finding => finding.Message, StringComparer.Ordinal);
+    }
 }

@@ -22,12 +22,16 @@ internal sealed record SuppressionComment(
     private const string Verb = "allow";
 
     /// <summary>Reads the comments that address the product, in source order, each once.</summary>
-    public static ImmutableArray<SuppressionComment> Read(IEnumerable<Comment> comments, SourceTexts sources) =>
+    public static ImmutableArray<SuppressionComment> Read(
+        IEnumerable<Comment> comments,
+        SourceTexts sources,
+        PathOrder paths
+    ) =>
         [
             .. comments
                 .Where(comment => comment.Text.StartsWith(Product, StringComparison.OrdinalIgnoreCase))
                 .DistinctBy(comment => (comment.Range.File.Path, comment.Range.Start.Line, comment.Range.Start.Column))
-                .OrderBy(comment => comment.Range.File.Path, StringComparer.Ordinal)
+                .OrderBy(comment => comment.Range.File.Path, paths)
                 .ThenBy(comment => comment.Range.Start.Line)
                 .ThenBy(comment => comment.Range.Start.Column)
                 .Select(comment => Parse(comment, sources)),
