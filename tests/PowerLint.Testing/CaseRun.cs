@@ -16,15 +16,24 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
         DeviceCatalog.Open(RepositoryRoot.Combine("devices"))
     );
 
+    // Parts that exist only for tests.
+    private static readonly Lazy<DeviceCatalog> TestParts = new(() =>
+        DeviceCatalog.Open(RepositoryRoot.Combine("tests", "arm-layout", "devices"))
+    );
+
     /// <summary>Runs a case.</summary>
     /// <exception cref="InvalidOperationException">The source cannot be read, lowered or linked: a case must be whole.</exception>
     public static CaseRun Of(FirmwareCase firmware)
     {
+        var catalog = Catalog.Value.Names.Contains(firmware.Header.Device, StringComparer.Ordinal)
+            ? Catalog.Value
+            : TestParts.Value;
+        var device = catalog.Load(firmware.Header.Device, firmware.Header.Options);
         var read = FirmwareReader.Read(
             new ReadRequest
             {
                 Files = firmware.Files,
-                Flags = ["avr-gcc", "-mmcu=" + firmware.Header.Device, "-Os", .. firmware.Header.Flags],
+                Flags = [.. CompilerFor(device), "-Os", .. firmware.Header.Flags],
                 DeviceName = firmware.Header.Device,
                 WorkingDirectory = Path.GetDirectoryName(firmware.Files[0])!,
             }
@@ -47,7 +56,6 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
         var image =
             ImageLinker.Link(read.Units)
             ?? throw new InvalidOperationException($"{firmware.Name}: no file defines main()");
-        var device = Catalog.Value.Load(firmware.Header.Device, firmware.Header.Options);
         var result = ImageAnalyzer.Run(image, device, new AnalysisOptions { CpuHertz = firmware.Header.Hertz });
         return new CaseRun(
             result,
@@ -59,6 +67,19 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
             )
         );
     }
+
+    private static string[] CompilerFor(DeviceModel device) =>
+        device.Core switch
+        {
+            "msp430" => ["msp430-gcc", "-mmcu=" + device.Name],
+            var core when core.StartsWith("cortex-", StringComparison.Ordinal) =>
+            [
+                "arm-none-eabi-gcc",
+                "-mcpu=" + core.Replace("+", "plus", StringComparison.Ordinal),
+                "-mthumb",
+            ],
+            _ => ["avr-gcc", "-mmcu=" + device.Name],
+        };
 
     /// <summary>What differs from the expectations, for people; empty where nothing does.</summary>
     public ImmutableArray<string> Differences(FirmwareCase firmware) =>

@@ -22,6 +22,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "functions",
         "clock-outputs",
         "oscillators",
+        "regulators",
         "sleep",
         "modes",
         "mode-sets",
@@ -47,6 +48,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "functions",
         "clock-outputs",
         "oscillators",
+        "regulators",
         "sleep",
         "modes",
         "peripherals",
@@ -90,6 +92,10 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             .Concat(outputs.Select(o => o.Name))
             .Concat(oscillators.Select(o => o.Name))
             .ToHashSet(StringComparer.Ordinal);
+        var regulators = new RegulatorReader(document, _reading).Read([
+            .. peripheralNames,
+            .. oscillators.Select(o => o.Name),
+        ]);
         return new DeviceModel
         {
             Name = member.Name,
@@ -111,6 +117,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             Pins = allPins,
             ClockOutputs = outputs,
             Oscillators = oscillators,
+            Regulators = regulators,
             SleepModes = modes,
             Sleep = sleep.ReadControl(),
             Peripherals = peripherals,

@@ -44,6 +44,9 @@ public sealed class DeviceModel
     /// <summary>Oscillators.</summary>
     public ImmutableArray<Oscillator> Oscillators { get; init; } = [];
 
+    /// <summary>Regulators and voltage settings.</summary>
+    public ImmutableArray<Regulator> Regulators { get; init; } = [];
+
     /// <summary>Sleep modes, shallowest first.</summary>
     public required ImmutableArray<SleepMode> SleepModes { get; init; }
 

@@ -40,6 +40,7 @@ public sealed class DeviceTextWriter(DeviceModel device, IAnsiConsole console)
         WriteModes();
         WritePeripherals();
         WriteWakeSources();
+        WriteRegulators();
         WriteCurrents();
         WriteSources();
     }
@@ -159,6 +160,33 @@ public sealed class DeviceTextWriter(DeviceModel device, IAnsiConsole console)
 
         table.Print(console);
     }
+
+    private void WriteRegulators()
+    {
+        if (device.Regulators.IsEmpty)
+        {
+            return;
+        }
+
+        Head("Regulators: what to select before sleeping");
+        var table = new TextTable(2, "regulator", "in", "low power when", "full power needed by", "on the board");
+        foreach (var regulator in device.Regulators)
+        {
+            table.Add(
+                regulator.Name,
+                Listed(regulator.Modes.Select(modes => Under(string.Join(", ", modes.Modes), modes.When))),
+                regulator.LowPower.ToString(),
+                Listed(regulator.NeededBy.Select(consumer => Under(consumer.Name, consumer.When))),
+                regulator.BoardNeeds ?? ""
+            );
+        }
+
+        table.Print(console);
+
+        static string Listed(IEnumerable<string> items) => string.Join(", ", items);
+    }
+
+    private static string Under(string what, Condition when) => IsAlways(when) ? what : $"{what} when {when}";
 
     private void WriteCurrents()
     {

@@ -13,7 +13,7 @@ public sealed class DeviceFileErrorTests : IDisposable
           toy1: { macros: __TOY1__, packages: [dip4] }
         documents:
           ds: D1, data sheet of the toy
-        sources: { packages: ds, registers: ds, ports: ds, functions: ds, gates: ds, sleep: ds, modes: ds, peripherals: ds, interrupts: ds, protections: ds }
+        sources: { packages: ds, registers: ds, ports: ds, functions: ds, gates: ds, sleep: ds, modes: ds, peripherals: ds, interrupts: ds, protections: ds, regulators: ds }
         reset-clock: { hertz: 1e6, source: "ds, section 3" }
         packages:
           dip4: [PA0..PA1]
@@ -43,6 +43,8 @@ public sealed class DeviceFileErrorTests : IDisposable
           ADC: { on: { CTRL.ADEN: 1 }, gate: PRR.PRADC, draws-in: all, works-in: idle }
         interrupts:
           ADC_vect: { number: 1, peripheral: ADC, enabled: { CTRL.ADEN: 1 }, wakes: idle }
+        regulators:
+          VREG: { modes: deep, low-power: { PRR.PRADC: 1 }, needed-by: [ADC] }
         currents:
           - { mode: deep, volts: 3, typical-microamps: 0.1, source: "ds, table 1" }
         """;
@@ -99,11 +101,28 @@ public sealed class DeviceFileErrorTests : IDisposable
         "peripheral ADC has the unknown gate 'PRR.PRAC'; did you mean 'PRR.PRADC'?"
     )]
     [InlineData("peripheral: ADC,", "peripheral: ADD,", 36, "unknown peripheral 'ADD'; did you mean 'ADC'?")]
-    [InlineData(", source: \"ds, table 1\"", "", 38, "a row of 'currents' lacks 'source'")]
+    [InlineData("{ modes: deep, low", "{ low", 38, "regulator VREG lacks 'modes'")]
+    [InlineData("low-power: { PRR.PRADC: 1 }, ", "", 38, "regulator VREG lacks 'low-power'")]
+    [InlineData("{ modes: deep, low", "{ modes: depe, low", 38, "unknown sleep mode 'depe'; did you mean 'deep'?")]
+    [InlineData("low-power: {", "low-powr: {", 38, "unknown key 'low-powr' in regulator VREG; did you mean 'low-power'?")]
+    [InlineData(
+        "needed-by: [ADC]",
+        "needed-by: [ADD]",
+        38,
+        "regulator VREG is needed by 'ADD', which is no peripheral and no oscillator; did you mean 'ADC'?"
+    )]
+    [InlineData(
+        "needed-by: [ADC]",
+        "needed-by: { ADC: { PRR.PRAD: 1 } }",
+        38,
+        "register PRR has no field 'PRAD'; did you mean 'PRADC'?"
+    )]
+    [InlineData(", regulators: ds", "", 37, "'sources' does not say where the section 'regulators' comes from")]
+    [InlineData(", source: \"ds, table 1\"", "", 40, "a row of 'currents' lacks 'source'")]
     [InlineData(
         "source: \"ds, table 1\"",
         "source: table 1",
-        38,
+        40,
         "unknown document 'table 1': name one of 'documents', or write 'from memory'"
     )]
     [InlineData(" gates: ds,", "", 16, "'sources' does not say where the section 'gates' comes from")]

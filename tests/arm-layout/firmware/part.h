@@ -27,6 +27,9 @@ typedef struct {
 #define SYST ((tick_registers *)0xE000E010UL)
 #define IOPENR (*(volatile uint32_t *)0x4002102CUL)
 #define APBENR (*(volatile uint32_t *)0x40021038UL)
+#define RCC_CR (*(volatile uint32_t *)0x40021000UL)
+#define LPUART_CR1 (*(volatile uint32_t *)0x40004800UL)
+#define LPUART_CR3 (*(volatile uint32_t *)0x40004808UL)
 #define PWR_CR (*(volatile uint32_t *)0x40007000UL)
 #define NVIC_ISER (*(volatile uint32_t *)0xE000E100UL)
 #define NVIC_ICER (*(volatile uint32_t *)0xE000E180UL)
@@ -36,6 +39,12 @@ typedef struct {
 #define IOPENR_B 0x2u
 #define APBENR_TIM2 0x1u
 #define APBENR_PWR (1u << 28)
+#define PWR_LPSDSR 0x1u
+#define PWR_BUCKEN 0x4u
+#define RCC_FASTON 0x1u
+#define RCC_FASTKERON 0x2u
+#define LPUART_UE 0x1u
+#define LPUART_UCESM (1u << 23)
 #define SCR_SLEEPONEXIT 0x2u
 #define SCR_SLEEPDEEP 0x4u
 

@@ -1,0 +1,17 @@
+// device: layout32
+// Low power before the first sleep only: the handler puts the full setting back, for ever.
+#include "../../arm-layout/firmware/part.h"
+
+void EXTI_IRQHandler(void) { EXTI->PR = 1u << 3; PWR_CR &= ~PWR_LPSDSR; }
+
+int main(void)
+{
+    APBENR |= APBENR_PWR;
+    EXTI->IMR = 1u << 3;
+    NVIC_ISER = 1u << IRQ_EXTI;
+    PWR_CR |= PWR_LPSDSR;
+    SCB_SCR |= SCR_SLEEPDEEP;
+    for (;;) {
+        wait_for_interrupt(); // finding: full-power-regulator main proven
+    }
+}

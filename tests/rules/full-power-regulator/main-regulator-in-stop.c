@@ -1,0 +1,15 @@
+// device: layout32
+#include "../../arm-layout/firmware/part.h"
+
+void EXTI_IRQHandler(void) { EXTI->PR = 1u << 3; }
+
+int main(void)
+{
+    APBENR |= APBENR_PWR;
+    EXTI->IMR = 1u << 3;
+    NVIC_ISER = 1u << IRQ_EXTI;
+    SCB_SCR |= SCR_SLEEPDEEP;
+    for (;;) {
+        wait_for_interrupt(); // finding: full-power-regulator main proven warning {{PWR_CR.LPSDSR = 0}} {{set PWR_CR.LPSDSR = 1}}
+    }
+}
