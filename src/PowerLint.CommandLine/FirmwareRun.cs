@@ -91,12 +91,14 @@ internal sealed class FirmwareRun
         var allowed = ImmutableArray<AllowedFinding>.Empty;
         if (Analyze(cancellation) is { } result)
         {
-            var excluded = new PathPatterns(_settings.Folder ?? Paths.Root, _settings.Excluded);
+            var folder = _settings.Folder ?? Paths.Root;
+            var excluded = new PathPatterns(folder, _settings.Excluded);
+            var paths = new PathRules(folder, _settings.PathRules);
             var board = new BoardFacts(_settings.Pins, _settings.Package, _settings.SupplyVolts);
             var costs = new CostEstimator(result.Device, OperatingPoint(result), board);
             var comments = _image!.Units.SelectMany(unit => unit.Comments);
             var run = RuleRunner.Run(result, board, _settings.RuleSettings(), comments);
-            findings = [.. run.Findings.Where(IsIncluded).Select(costs.Estimate)];
+            findings = [.. run.Findings.Where(IsIncluded).Select(paths.Apply).OfType<Finding>().Select(costs.Estimate)];
             allowed =
             [
                 .. run

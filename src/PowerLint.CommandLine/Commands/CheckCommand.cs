@@ -20,17 +20,20 @@ internal static class CheckCommand
         };
         failOn.AcceptOnlyFromAmong(FailLevels);
 
+        var baseline = new BaselineOption();
         var command = new Command("check", "Check firmware for what keeps its supply current up");
         firmware.AddTo(command);
         report.AddTo(command);
         command.Options.Add(failOn);
+        baseline.AddTo(command);
         command.SetAction(parsed =>
             Run(
                 session,
                 firmware.Read(parsed, session),
                 report.Format(parsed),
                 report.Output(parsed),
-                parsed.GetRequiredValue(failOn)
+                parsed.GetRequiredValue(failOn),
+                baseline.Read(parsed, session)
             )
         );
         return command;
@@ -41,11 +44,13 @@ internal static class CheckCommand
         FirmwareRequest request,
         string format,
         string? output,
-        string failOn
+        string failOn,
+        SarifBaseline? baseline
     )
     {
         var run = FirmwareRun.Start(request, session);
         var report = run.Check(session.Cancellation);
+        report = report with { Baseline = baseline?.Compare(report) };
         session.WriteReport(
             output,
             (writer, isTerminal) =>
@@ -88,7 +93,7 @@ internal static class CheckCommand
             "error" => Level.Error,
             _ => null,
         };
-        return lowest is { } level && report.Findings.Any(finding => finding.Level >= level)
+        return lowest is { } level && report.Counting.Any(finding => finding.Level >= level)
             ? ExitStatus.Findings
             : ExitStatus.Clean;
     }

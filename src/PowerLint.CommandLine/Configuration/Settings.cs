@@ -46,6 +46,9 @@ internal sealed record Settings
     /// <summary>Paths below the file's folder in which findings are not reported; <c>*</c> and <c>**</c> match.</summary>
     internal ImmutableArray<string> Excluded { get; init; } = [];
 
+    /// <summary>What changes about rules below some paths, in the file's order.</summary>
+    internal ImmutableArray<PathRule> PathRules { get; init; } = [];
+
     /// <summary>The battery, or null. For current budgets; a check does not need it.</summary>
     internal BatterySetting? Battery { get; init; }
 

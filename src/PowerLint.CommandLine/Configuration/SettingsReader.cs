@@ -87,6 +87,7 @@ internal sealed class SettingsReader(string file)
             "battery",
             "profile",
             "rules",
+            "paths",
             "exclude"
         );
         var clocks = root.Mapping("clocks");
@@ -107,6 +108,7 @@ internal sealed class SettingsReader(string file)
             Battery = ReadBattery(root.Mapping("battery")),
             Profile = ReadProfile(root.Mapping("profile")),
             Rules = ReadRules(root.Mapping("rules")),
+            PathRules = ReadPathRules(root.Mapping("paths")),
             Excluded = ReadExcluded(root),
         };
     }
@@ -256,12 +258,8 @@ internal sealed class SettingsReader(string file)
 
     private static RuleSetting? ReadRule(YamlMapping rules, string id, int line, YamlNode node)
     {
-        if (RuleCatalog.Find(id) is null)
+        if (!IsRule(rules, id, line))
         {
-            rules.Error(
-                line,
-                $"there is no rule '{id}'{NearestNames.Hint(id, RuleCatalog.All.Select(rule => rule.Id))}"
-            );
             return null;
         }
 
@@ -290,6 +288,50 @@ internal sealed class SettingsReader(string file)
 
         var chosen = rule.Choice("level", RuleLevels);
         return new RuleSetting(chosen == RuleLevel.Off, Level(chosen), thresholds.ToImmutable(), line);
+    }
+
+    private static ImmutableArray<PathRule> ReadPathRules(YamlMapping? paths)
+    {
+        var result = ImmutableArray.CreateBuilder<PathRule>();
+        foreach (var (pattern, _, _) in paths?.Entries ?? [])
+        {
+            if (paths!.Mapping(pattern) is not { } rules)
+            {
+                continue;
+            }
+
+            var levels = ImmutableDictionary.CreateBuilder<string, Level?>(StringComparer.Ordinal);
+            foreach (var (id, line, node) in rules.Entries)
+            {
+                if (!IsRule(rules, id, line))
+                {
+                    continue;
+                }
+
+                if (rules.Choice($"paths.{pattern}.{id}", node, RuleLevels) is { } level)
+                {
+                    levels[id] = Level(level);
+                }
+            }
+
+            result.Add(new PathRule(pattern, levels.ToImmutable()));
+        }
+
+        return result.ToImmutable();
+    }
+
+    private static bool IsRule(YamlMapping rules, string id, int line)
+    {
+        var known = RuleCatalog.Find(id) is not null;
+        if (!known)
+        {
+            rules.Error(
+                line,
+                $"there is no rule '{id}'{NearestNames.Hint(id, RuleCatalog.All.Select(rule => rule.Id))}"
+            );
+        }
+
+        return known;
     }
 
     private static Level? Level(RuleLevel? level) =>

@@ -16,6 +16,9 @@ public sealed record CheckReport
     /// <summary>Findings that a comment in the source allows, with its reason.</summary>
     public ImmutableArray<AllowedFinding> Allowed { get; init; } = [];
 
+    /// <summary>How the findings stand against an earlier report, or null where none was given.</summary>
+    public BaselineComparison? Baseline { get; init; }
+
     /// <summary>What to say about the run.</summary>
     public required ImmutableArray<Notice> Notices { get; init; }
 
@@ -24,6 +27,9 @@ public sealed record CheckReport
 
     /// <summary>The product's version.</summary>
     public required string ToolVersion { get; init; }
+
+    /// <summary>The findings that count: those that an earlier report lacks, where one was given.</summary>
+    public IEnumerable<Finding> Counting => Baseline is { } baseline ? Findings.Where(baseline.IsNew) : Findings;
 
     /// <summary>Whether part of the firmware could not be analysed.</summary>
     public bool IsIncomplete => Notices.Any(notice => notice.IsIncomplete);

@@ -14,13 +14,7 @@ public static class SarifReport
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
-        var log = new SarifLog
-        {
-            SchemaUri = new Uri("https://json.schemastore.org/sarif-2.1.0.json"),
-            Version = SarifVersion.Current,
-            Runs = [Run(report)],
-        };
-
+        var log = Log(report);
         using var bytes = new MemoryStream();
         using (var writer = new StreamWriter(bytes, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" })
         {
@@ -30,6 +24,15 @@ public static class SarifReport
         output.Write(Encoding.UTF8.GetString(bytes.ToArray()));
         output.Write('\n');
     }
+
+    /// <summary>The log as the library's object.</summary>
+    internal static SarifLog Log(CheckReport report) =>
+        new()
+        {
+            SchemaUri = new Uri("https://json.schemastore.org/sarif-2.1.0.json"),
+            Version = SarifVersion.Current,
+            Runs = [Run(report)],
+        };
 
     private static Run Run(CheckReport report)
     {
@@ -65,6 +68,7 @@ public static class SarifReport
             [
                 .. report.Findings.Select(finding => results.Write(finding, allowedBecause: null)),
                 .. report.Allowed.Select(allowed => results.Write(allowed.Finding, allowed.Reason)),
+                .. (report.Baseline?.Absent ?? []).Cast<Result>().Select(results.WriteAbsent),
             ],
         };
     }

@@ -11,6 +11,9 @@ internal sealed class SarifResults(CheckReport report, SarifPlaces places)
     /// <summary>The fingerprint's name: raise the number when the way it is made changes.</summary>
     private const string FingerprintName = "powerlint/v1";
 
+    // What the library's matcher writes into the results that it matched.
+    private const string MatchingProperty = "ResultMatching";
+
     private readonly SourceLines _sources = new();
     private readonly Dictionary<string, int> _ruleIndex = RuleCatalog
         .All.Select((rule, index) => (rule.Id, index))
@@ -40,6 +43,11 @@ internal sealed class SarifResults(CheckReport report, SarifPlaces places)
             result.Suppressions = [new Suppression { Kind = SuppressionKind.InSource, Justification = allowedBecause }];
         }
 
+        if (report.Baseline is { } baseline)
+        {
+            result.BaselineState = baseline.IsNew(finding) ? BaselineState.New : BaselineState.Unchanged;
+        }
+
         result.SetProperty("subjects", finding.Subjects.ToArray());
         result.SetProperty("certainty", FindingTextWriter.Name(finding.Certainty));
         if (finding.SleepMode is { } mode)
@@ -55,6 +63,22 @@ internal sealed class SarifResults(CheckReport report, SarifPlaces places)
         result.SetProperty("costBasis", finding.Cost.Basis);
         return result;
     }
+
+    /// <summary>A result of the earlier report that is gone, as a result of this one.</summary>
+    internal Result WriteAbsent(Result absent)
+    {
+        var result = absent.DeepClone();
+        result.BaselineState = BaselineState.Absent;
+        result.RuleIndex = _ruleIndex.GetValueOrDefault(result.RuleId ?? "", -1);
+        // What only says how the matching went, and places in the earlier run's own lists.
+        result.RemoveProperty(MatchingProperty);
+        result.Provenance = null;
+        return result;
+    }
+
+    /// <summary>The fingerprint that <see cref="Write"/> gave a result; empty where another tool wrote it.</summary>
+    internal static string FingerprintOf(Result result) =>
+        result.PartialFingerprints is { } prints && prints.TryGetValue(FingerprintName, out var print) ? print : "";
 
     private List<Location>? Related(Finding finding)
     {

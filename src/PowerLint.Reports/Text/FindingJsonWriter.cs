@@ -27,6 +27,11 @@ public static class FindingJsonWriter
         }
 
         writer.WriteEndArray();
+        if (report.Baseline is { } baseline)
+        {
+            writer.WriteNumber("absent", baseline.AbsentCount);
+        }
+
         writer.WriteStartArray("notices");
         foreach (var notice in report.Notices)
         {
@@ -65,6 +70,11 @@ public static class FindingJsonWriter
 
         writer.WriteString("costBasis", finding.Cost.Basis);
         writer.WriteString("fingerprint", finding.Fingerprint);
+        if (report.Baseline is { } baseline)
+        {
+            writer.WriteString("baseline", baseline.IsNew(finding) ? "new" : "unchanged");
+        }
+
         writer.WriteEndObject();
     }
 

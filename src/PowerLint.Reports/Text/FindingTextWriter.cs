@@ -43,6 +43,15 @@ public sealed class FindingTextWriter(CheckReport report, IAnsiConsole console)
         WriteRow("certainty", Name(finding.Certainty));
         WriteRow("asleep in", finding.SleepMode);
         WriteRow("cost", Cost(finding.Cost));
+        WriteRow(
+            "baseline",
+            report.Baseline?.IsNew(finding) switch
+            {
+                true => "new",
+                false => "unchanged",
+                null => null,
+            }
+        );
         foreach (var related in finding.Related.Where(related => related.Range.Line > 0))
         {
             WriteRow("see", $"{Place(related.Range)}: {related.Message}");
@@ -91,6 +100,13 @@ public sealed class FindingTextWriter(CheckReport report, IAnsiConsole console)
         if (!report.Allowed.IsEmpty)
         {
             text += $", {Count(report.Allowed.Length, "finding")} allowed in the source";
+        }
+
+        if (report.Baseline is { } baseline)
+        {
+            var counting = report.Counting.Count();
+            text +=
+                $"; against {baseline.Shown}: {counting} new, {report.Findings.Length - counting} unchanged, {baseline.AbsentCount} gone";
         }
 
         return report.IsIncomplete ? text + "; the analysis is incomplete, see the notices above" : text;

@@ -36,6 +36,8 @@ public sealed class ConfigurationTests
           floating-pin: off
           polling-wait: error
           busy-wait-delay: { level: note, start-up-milliseconds: 50, loop-milliseconds: 5 }
+        paths:
+          "drivers/**": { polling-wait: off, floating-pin: note }
         exclude: ["third-party/**"]
         """;
 
@@ -62,6 +64,10 @@ public sealed class ConfigurationTests
         Assert.Equal(Level.Note, rules.Levels["busy-wait-delay"]);
         Assert.Equal(0.050, rules.StartUpBusyWaitSeconds, 1e-9);
         Assert.Equal(0.005, rules.LoopBusyWaitSeconds, 1e-9);
+        var below = Assert.Single(settings.PathRules);
+        Assert.Equal("drivers/**", below.Pattern);
+        Assert.Null(below.Levels["polling-wait"]);
+        Assert.Equal(Level.Note, below.Levels["floating-pin"]);
     }
 
     [Fact]
@@ -91,6 +97,8 @@ public sealed class ConfigurationTests
     [InlineData("rules:\n  polling-wait: loud", 2)]
     [InlineData("rules:\n  busy-wait-delay: { loop-seconds: 1 }", 2)]
     [InlineData("rules:\n  polling-wait: { loop-milliseconds: 1 }", 2)]
+    [InlineData("paths:\n  drivers: off", 2)]
+    [InlineData("paths:\n  drivers: { floating-pin: loud }", 2)]
     [InlineData("exclude: third-party", 1)]
     public void What_is_wrong_is_refused_with_its_line(string text, int line)
     {
@@ -133,6 +141,49 @@ public sealed class ConfigurationTests
     [InlineData("third-party", "third-party-2/a.c", false)]
     public void Excluded_paths_match_as_said(string pattern, string path, bool matches) =>
         Assert.Equal(matches, new PathPatterns("/firmware", [pattern]).Match("/firmware/" + path));
+
+    [Fact]
+    public void Levels_below_a_path_hold_there_only()
+    {
+        using var folder = new TemporaryFolder();
+        Directory.CreateDirectory(Path.Combine(folder.Path, "drivers"));
+        folder.Write(
+            "powerlint.yaml",
+            "device: atmega328p\nrules: { floating-pin: off, peripheral-clock-left-on: off }\n"
+                + "paths: { drivers: { sleep-disabled: off } }\n"
+        );
+        const string source = "int main(void)\n{\n    for (;;)\n        __asm__ __volatile__(\"sleep\");\n}\n";
+        folder.Write("main.c", source);
+        folder.Write("drivers/main.c", source);
+        Assert.Equal(1, TestConsole.Run(folder.Path, "check", "main.c").Status);
+        Assert.Equal(
+            "No findings on atmega328p\n",
+            TestConsole.Run(folder.Path, "check", Path.Combine("drivers", "main.c")).Output
+        );
+
+        folder.Write(
+            "powerlint.yaml",
+            "device: atmega328p\nrules: { floating-pin: off, peripheral-clock-left-on: off }\n"
+                + "paths: { \"**\": { sleep-disabled: off }, \"*.c\": { sleep-disabled: warning } }\n"
+        );
+        Assert.Contains(
+            "warning sleep-disabled",
+            TestConsole.Run(folder.Path, "check", "main.c").Output,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_rule_that_does_not_exist_is_refused_below_paths_too() =>
+        Assert.Contains(
+            "did you mean 'floating-pin'",
+            Assert
+                .Throws<ConfigurationException>(() =>
+                    new SettingsReader("x").Read("paths: { drivers: { floting-pin: off } }")
+                )
+                .Message,
+            StringComparison.Ordinal
+        );
 
     private static bool IsValid(string yaml)
     {
