@@ -100,13 +100,13 @@ public sealed class Peripheral
 /// <param name="EnableField">The sleep-enable bit, or null.</param>
 /// <param name="GlobalInterruptEnable">When interrupts are on globally.</param>
 /// <param name="WakingNeedsGlobalEnable">Whether waking needs the global enable.</param>
-/// <param name="InSleepDebug">Bits that keep clocks on in sleep for a debugger.</param>
+/// <param name="DebugInSleep">When something keeps clocks on for a debugger, and in which modes.</param>
 /// <param name="SleepOnExit">The bit that sends the CPU back to sleep at a handler's return, or null.</param>
 public sealed record SleepControl(
     Condition Enable,
     FieldReference? EnableField,
     FieldReference? GlobalInterruptEnable,
     bool WakingNeedsGlobalEnable,
-    ImmutableArray<FieldReference> InSleepDebug,
+    ImmutableArray<ModesWhen> DebugInSleep,
     FieldReference? SleepOnExit = null
 );

@@ -58,11 +58,38 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             enableField,
             entry.Take("global-interrupt-enable") is ScalarNode global ? FieldReferences.Read(global, reading) : null,
             entry.Flag("waking-needs-global-enable", otherwise: true),
-            [.. References(entry, "debug-in-sleep")],
+            ReadDebug(entry.Take("debug-in-sleep")),
             entry.Take("sleep-on-exit") is ScalarNode onExit ? FieldReferences.Read(onExit, reading) : null
         );
         entry.Finish();
         return control;
+    }
+
+    // A bit alone keeps clocks on in all modes when it is set; a mapping says when, and in which modes.
+    private ImmutableArray<ModesWhen> ReadDebug(DeviceNode? node)
+    {
+        var debug = ImmutableArray.CreateBuilder<ModesWhen>();
+        foreach (var item in node is ListNode list ? list.Items : node is null ? [] : [node])
+        {
+            if (item is not ScalarNode scalar)
+            {
+                debug.AddRange(reading.ReadModesWhen(item));
+            }
+            else if (FieldReferences.Read(scalar, reading) is { } bits)
+            {
+                if (bits.WidthBits > 1)
+                {
+                    reading.Errors.Add(
+                        scalar,
+                        $"{bits.Name} has several bits: write {{ modes: …, when: {{ {scalar.Text}: … }} }}"
+                    );
+                }
+
+                debug.Add(new ModesWhen(reading.Modes, new Condition([[new FieldCondition(bits, [1])]])));
+            }
+        }
+
+        return debug.ToImmutable();
     }
 
     public ImmutableArray<Interrupt> ReadInterrupts(ICollection<string> peripherals)

@@ -100,6 +100,24 @@ public sealed class DeviceFileErrorTests : IDisposable
         34,
         "peripheral ADC has the unknown gate 'PRR.PRAC'; did you mean 'PRR.PRADC'?"
     )]
+    [InlineData(
+        "enable-bit: CTRL.SE }",
+        "enable-bit: CTRL.SE, debug-in-sleep: [PRR.PRADC, OUT.OUT7] }",
+        29,
+        "register OUT has no field 'OUT7'; did you mean 'OUT0'?"
+    )]
+    [InlineData(
+        "enable-bit: CTRL.SE }",
+        "enable-bit: CTRL.SE, debug-in-sleep: CTRL.SM }",
+        29,
+        "CTRL.SM has several bits: write { modes: …, when: { CTRL.SM: … } }"
+    )]
+    [InlineData(
+        "enable-bit: CTRL.SE }",
+        "enable-bit: CTRL.SE, debug-in-sleep: { modes: deep } }",
+        29,
+        "a mode list lacks 'when'"
+    )]
     [InlineData("peripheral: ADC,", "peripheral: ADD,", 36, "unknown peripheral 'ADD'; did you mean 'ADC'?")]
     [InlineData("{ modes: deep, low", "{ low", 38, "regulator VREG lacks 'modes'")]
     [InlineData("low-power: { PRR.PRADC: 1 }, ", "", 38, "regulator VREG lacks 'low-power'")]

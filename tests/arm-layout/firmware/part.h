@@ -27,6 +27,7 @@ typedef struct {
 #define SYST ((tick_registers *)0xE000E010UL)
 #define IOPENR (*(volatile uint32_t *)0x4002102CUL)
 #define APBENR (*(volatile uint32_t *)0x40021038UL)
+#define DBG_CR (*(volatile uint32_t *)0x40015804UL)
 #define RCC_CR (*(volatile uint32_t *)0x40021000UL)
 #define LPUART_CR1 (*(volatile uint32_t *)0x40004800UL)
 #define LPUART_CR3 (*(volatile uint32_t *)0x40004808UL)
@@ -41,6 +42,8 @@ typedef struct {
 #define APBENR_PWR (1u << 28)
 #define PWR_LPSDSR 0x1u
 #define PWR_BUCKEN 0x4u
+#define DBG_STOP 0x2u
+#define DBG_STANDBY 0x4u
 #define RCC_FASTON 0x1u
 #define RCC_FASTKERON 0x2u
 #define LPUART_UE 0x1u

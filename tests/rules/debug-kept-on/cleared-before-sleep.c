@@ -1,0 +1,17 @@
+// device: layout32
+#include "../../arm-layout/firmware/part.h"
+
+void EXTI_IRQHandler(void) { EXTI->PR = 1u << 3; }
+
+int main(void)
+{
+    APBENR |= APBENR_PWR;
+    EXTI->IMR = 1u << 3;
+    NVIC_ISER = 1u << IRQ_EXTI;
+    DBG_CR |= DBG_STOP;
+    SCB_SCR |= SCR_SLEEPDEEP;
+    DBG_CR = 0;
+    for (;;) {
+        wait_for_interrupt(); // clean: debug-kept-on DBG_CR
+    }
+}

@@ -1,0 +1,18 @@
+// device: atmega328p
+// option: HFUSE.DWEN = 0
+// In idle the clocks run with or without a debugger.
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    WDTCSR |= _BV(WDIE);
+    set_sleep_mode(SLEEP_MODE_IDLE);
+    sei();
+    for (;;) {
+        sleep_mode(); // clean: debug-kept-on HFUSE
+    }
+}

@@ -1,0 +1,19 @@
+// device: atmega1284p
+// option: HFUSE.OCDEN = 0
+// option: HFUSE.JTAGEN = 1
+// Without its port the debug system is off, whatever its own fuse says.
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    WDTCSR |= _BV(WDIE);
+    set_sleep_mode(SLEEP_MODE_PWR_DOWN);
+    sei();
+    for (;;) {
+        sleep_mode(); // clean: debug-kept-on HFUSE
+    }
+}

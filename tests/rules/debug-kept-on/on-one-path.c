@@ -1,0 +1,17 @@
+// device: layout32
+#include "../../arm-layout/firmware/part.h"
+
+void EXTI_IRQHandler(void) { EXTI->PR = 1u << 3; }
+
+int main(void)
+{
+    APBENR |= APBENR_PWR;
+    EXTI->IMR = 1u << 3;
+    NVIC_ISER = 1u << IRQ_EXTI;
+    if (GPIOA->IDR & 1)
+        DBG_CR |= DBG_STOP; // finding: debug-kept-on DBG_CR possible note
+    SCB_SCR |= SCR_SLEEPDEEP;
+    for (;;) {
+        wait_for_interrupt();
+    }
+}

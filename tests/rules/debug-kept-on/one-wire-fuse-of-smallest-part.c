@@ -1,0 +1,17 @@
+// device: attiny13a
+// option: HFUSE.DWEN = 0
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    WDTCR |= _BV(WDTIE); // finding: debug-kept-on HFUSE proven
+    set_sleep_mode(SLEEP_MODE_PWR_DOWN);
+    sei();
+    for (;;) {
+        sleep_mode();
+    }
+}
