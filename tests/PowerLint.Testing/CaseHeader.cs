@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using PowerLint.Devices;
 using PowerLint.Rules;
 
 namespace PowerLint.Testing;
 
 /// <summary>
 /// What a case says of itself in the comments at its top: <c>// device: atmega328p</c>, <c>// flags: -DF_CPU=1000000UL</c>,
+/// <c>// compiler: arm-none-eabi-gcc</c> (where it is not the usual one of the device),
 /// <c>// board: PD2: { pull: down, ohms: 10000 }</c>, <c>// package: tqfp32</c>, <c>// option: LFUSE.CKOUT = 0</c>,
 /// <c>// hertz: 32768</c>, <c>// rules: floating-pin, polling-wait</c> or <c>all</c> (which rules' findings are compared).
 /// </summary>
@@ -14,6 +16,9 @@ public sealed partial record CaseHeader
 {
     /// <summary>The device.</summary>
     public required string Device { get; init; }
+
+    /// <summary>The compiler's name, or null for the usual one with its usual flags for the device.</summary>
+    public string? Compiler { get; init; }
 
     /// <summary>Compiler flags.</summary>
     public ImmutableArray<string> Flags { get; init; } = [];
@@ -29,6 +34,34 @@ public sealed partial record CaseHeader
 
     /// <summary>Rules whose findings are compared; empty for the folder's own, null for all.</summary>
     public ImmutableArray<string>? Rules { get; init; } = [];
+
+    /// <summary>How the case is compiled: the compiler's name, then its flags.</summary>
+    /// <param name="device">The device: its family's own register headers, where it has some, are found.</param>
+    public ImmutableArray<string> CommandLine(DeviceModel device)
+    {
+        ArgumentNullException.ThrowIfNull(device);
+        var include = RepositoryRoot.Combine("tests", "families", device.Family, "include");
+        return
+        [
+            .. Compiler is { } given ? [given] : UsualCompiler(device),
+            "-Os",
+            .. Directory.Exists(include) ? ["-I" + include] : Array.Empty<string>(),
+            .. Flags,
+        ];
+    }
+
+    private static string[] UsualCompiler(DeviceModel device) =>
+        device.Core switch
+        {
+            "msp430" => ["msp430-gcc", "-mmcu=" + device.Name],
+            var core when core.StartsWith("cortex-", StringComparison.Ordinal) =>
+            [
+                "arm-none-eabi-gcc",
+                "-mcpu=" + core.Replace("+", "plus", StringComparison.Ordinal),
+                "-mthumb",
+            ],
+            _ => ["avr-gcc", "-mmcu=" + device.Name],
+        };
 
     /// <summary>Reads the comments at the top of a text.</summary>
     /// <exception cref="FormatException">A line is not understood, or no device is given.</exception>
@@ -60,6 +93,7 @@ public sealed partial record CaseHeader
         key switch
         {
             "device" => this with { Device = value },
+            "compiler" => this with { Compiler = value },
             "flags" => this with { Flags = Flags.AddRange(value.Split(' ', StringSplitOptions.RemoveEmptyEntries)) },
             "package" => this with { Board = Board with { Package = value } },
             "board" => this with { Board = WithPin(Board, value, name) },
@@ -134,7 +168,7 @@ public sealed partial record CaseHeader
     }
 
     [GeneratedRegex(
-        @"^//\s*(?<key>device|flags|package|board|hertz|option|rules):(?<value>.*)$",
+        @"^//\s*(?<key>device|compiler|flags|package|board|hertz|option|rules):(?<value>.*)$",
         RegexOptions.ExplicitCapture,
         1000
     )]

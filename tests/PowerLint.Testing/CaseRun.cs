@@ -33,7 +33,7 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
             new ReadRequest
             {
                 Files = firmware.Files,
-                Flags = [.. CompilerFor(device), "-Os", .. firmware.Header.Flags],
+                Flags = firmware.Header.CommandLine(device),
                 DeviceName = firmware.Header.Device,
                 WorkingDirectory = Path.GetDirectoryName(firmware.Files[0])!,
             }
@@ -67,19 +67,6 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
             )
         );
     }
-
-    private static string[] CompilerFor(DeviceModel device) =>
-        device.Core switch
-        {
-            "msp430" => ["msp430-gcc", "-mmcu=" + device.Name],
-            var core when core.StartsWith("cortex-", StringComparison.Ordinal) =>
-            [
-                "arm-none-eabi-gcc",
-                "-mcpu=" + core.Replace("+", "plus", StringComparison.Ordinal),
-                "-mthumb",
-            ],
-            _ => ["avr-gcc", "-mmcu=" + device.Name],
-        };
 
     /// <summary>What differs from the expectations, for people; empty where nothing does.</summary>
     public ImmutableArray<string> Differences(FirmwareCase firmware) =>

@@ -122,7 +122,12 @@ public sealed class DeviceFileErrorTests : IDisposable
     [InlineData("{ modes: deep, low", "{ low", 38, "regulator VREG lacks 'modes'")]
     [InlineData("low-power: { PRR.PRADC: 1 }, ", "", 38, "regulator VREG lacks 'low-power'")]
     [InlineData("{ modes: deep, low", "{ modes: depe, low", 38, "unknown sleep mode 'depe'; did you mean 'deep'?")]
-    [InlineData("low-power: {", "low-powr: {", 38, "unknown key 'low-powr' in regulator VREG; did you mean 'low-power'?")]
+    [InlineData(
+        "low-power: {",
+        "low-powr: {",
+        38,
+        "unknown key 'low-powr' in regulator VREG; did you mean 'low-power'?"
+    )]
     [InlineData(
         "needed-by: [ADC]",
         "needed-by: [ADD]",
