@@ -156,6 +156,7 @@ internal sealed class FirmwareRun
                     Database = sources.Database,
                     DeviceName = device,
                     WorkingDirectory = session.Console.WorkingDirectory,
+                    CacheFolder = request.UsesCache ? session.Console.CacheFolder : null,
                 },
                 session.Cancellation
             );

@@ -18,11 +18,15 @@ public static class FirmwareReader
             // … what the parser must be told for them (this may ask a compiler for its header folders) …
             var invocations = ParserInvocation.PrepareAll(commands, request, notices);
             // … then parse and lower, each unit on its own.
-            var parsed = UnitReader.ReadAll(invocations, cancellation);
+            var cache = request.CacheFolder is { } folder
+                ? new UnitCache(new CacheStore(Path.Combine(folder, "units")))
+                : null;
+            var parsed = UnitReader.ReadAll(invocations, cache, cancellation);
             var units = parsed.Where(unit => unit.Unit is not null).Select(unit => unit.Unit!).ToArray();
             return new ReadResult
             {
                 Units = units,
+                UnitsFromCache = parsed.Count(unit => unit.IsFromCache),
                 Notices = notices.ToList(),
                 Errors = [.. parsed.SelectMany(unit => unit.Errors).Distinct()],
                 Failure =

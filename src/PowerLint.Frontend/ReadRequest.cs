@@ -21,6 +21,9 @@ public sealed record ReadRequest
     /// <summary>Whether cross compilers found on the search path may be asked where their headers lie.</summary>
     public bool AsksCompilers { get; init; } = true;
 
+    /// <summary>The folder to keep lowered units in, and to take unchanged ones from; null where nothing is to be kept.</summary>
+    public string? CacheFolder { get; init; }
+
     /// <summary>What relative paths are relative to.</summary>
     public string WorkingDirectory { get; init; } = Environment.CurrentDirectory;
 }

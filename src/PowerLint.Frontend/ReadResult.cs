@@ -17,6 +17,9 @@ public sealed record ReadResult
     /// <summary>Errors in the source: what they stand in is missing from the units.</summary>
     public IReadOnlyList<SourceError> Errors { get; init; } = [];
 
+    /// <summary>How many of the units came from the cache.</summary>
+    public int UnitsFromCache { get; init; }
+
     /// <summary>What could not be lowered, over all units.</summary>
     public IEnumerable<LoweringGap> Gaps => Units.SelectMany(unit => unit.Gaps);
 }

@@ -23,6 +23,11 @@ internal sealed class FirmwareOptions
         HelpName = "DIR_OR_DATABASE",
     };
 
+    private readonly Option<bool> _noCache = new("--no-cache")
+    {
+        Description = "Read every file anew: take nothing from the cache and keep nothing in it",
+    };
+
     private readonly Argument<string[]> _files = new("FILES")
     {
         Description =
@@ -36,6 +41,7 @@ internal sealed class FirmwareOptions
         command.Options.Add(_device);
         command.Options.Add(_configuration);
         command.Options.Add(_database);
+        command.Options.Add(_noCache);
         command.Arguments.Add(_files);
     }
 
@@ -47,6 +53,7 @@ internal sealed class FirmwareOptions
             parsed.GetValue(_database),
             [.. parsed.GetValue(_files) ?? []],
             session.CompilerFlags,
+            !parsed.GetValue(_noCache),
             [.. parsed.CommandResult.Command.Options.Select(option => option.Name)]
         );
 }

@@ -14,4 +14,7 @@ internal interface IConsole
 
     /// <summary>The folder that relative paths start from.</summary>
     string WorkingDirectory { get; }
+
+    /// <summary>The folder of the user's caches, or null where nothing is to be kept.</summary>
+    string? CacheFolder { get; }
 }

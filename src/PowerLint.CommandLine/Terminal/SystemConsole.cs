@@ -29,4 +29,7 @@ internal sealed class SystemConsole : IConsole
 
     /// <inheritdoc/>
     public string WorkingDirectory => Environment.CurrentDirectory;
+
+    /// <inheritdoc/>
+    public string? CacheFolder => Frontend.CacheFolder.Path;
 }

@@ -15,6 +15,9 @@ internal static class NativeLibraryLoader
     /// <exception cref="FrontendUnavailableException">It cannot be loaded.</exception>
     public static void EnsureLoaded() => _ = Handle.Value;
 
+    /// <summary>The library's file, where it lies with the program; null where the system's loader must find it.</summary>
+    public static string? File => Array.Find(Places(), System.IO.File.Exists);
+
     private static nint Load()
     {
         StayOnCallingThread();
@@ -52,21 +55,27 @@ internal static class NativeLibraryLoader
             return handle;
         }
 
-        var file = OperatingSystem.IsWindows() ? "libclang.dll" : "libclang.so";
-        var beside = Path.Combine(
-            AppContext.BaseDirectory,
-            "runtimes",
-            RuntimeInformation.RuntimeIdentifier,
-            "native",
-            file
-        );
-        return NativeLibrary.TryLoad(beside, out handle)
+        return File is { } beside && NativeLibrary.TryLoad(beside, out handle)
             ? handle
             : throw new FrontendUnavailableException(
-                $"The C parser ({file}) could not be loaded for {RuntimeInformation.RuntimeIdentifier}. "
+                $"The C parser ({FileName}) could not be loaded for {RuntimeInformation.RuntimeIdentifier}. "
                     + "Install PowerLint again, or run it on 64-bit Linux."
             );
     }
+
+    private static string FileName => OperatingSystem.IsWindows() ? "libclang.dll" : "libclang.so";
+
+    private static string[] Places() =>
+        [
+            Path.Combine(AppContext.BaseDirectory, FileName),
+            Path.Combine(
+                AppContext.BaseDirectory,
+                "runtimes",
+                RuntimeInformation.RuntimeIdentifier,
+                "native",
+                FileName
+            ),
+        ];
 }
 
 /// <summary>The C parser cannot be used on this machine.</summary>

@@ -98,7 +98,7 @@ internal sealed record ParserInvocation(
 
         var arguments = new List<string> { "-target", target.Triple };
         var part = TargetSelection.PartFlag(expanded) ?? PartOf(request.DeviceName, target);
-        arguments.AddRange(PartFlags.For(target, part, expanded, notices));
+        arguments.AddRange(PartFlags.For(target, part, expanded, request.CacheFolder, notices));
         arguments.AddRange([
             "-x",
             "c",
@@ -166,7 +166,8 @@ internal sealed record ParserInvocation(
             target,
             command.Compiler,
             FirmwareTree.RootOf(command.File),
-            request.AsksCompilers
+            request.AsksCompilers,
+            request.CacheFolder
         );
         if (found.Count == 0)
         {

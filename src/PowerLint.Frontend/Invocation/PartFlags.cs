@@ -1,4 +1,6 @@
 using System.Collections.Concurrent;
+using System.Security.Cryptography;
+using System.Text;
 
 namespace PowerLint.Frontend;
 
@@ -11,6 +13,7 @@ internal static class PartFlags
         TargetSelection target,
         string? part,
         IReadOnlyList<string> flags,
+        string? cacheFolder,
         NoticeList notices
     )
     {
@@ -23,7 +26,7 @@ internal static class PartFlags
                 );
                 return ["-Xclang", "-target-cpu", "-Xclang", "avr5"];
             case "avr":
-                return AvrFlags(part);
+                return AvrFlags(part, cacheFolder);
             case "msp430" when part is not null:
                 // The headers choose by __MSP430F2012__ and the like.
                 return [$"-D__{part.ToUpperInvariant()}__=1"];
@@ -64,10 +67,10 @@ internal static class PartFlags
         return $"__AVR_{part}__";
     }
 
-    private static string[] AvrFlags(string part)
+    private static string[] AvrFlags(string part, string? cacheFolder)
     {
         var name = $"-D__AVR_DEVICE_NAME__={part}";
-        if (KnownParts.GetOrAdd(part, IsKnown))
+        if (KnownParts.GetOrAdd(part, IsKnown, cacheFolder))
         {
             return [$"-mmcu={part}", name];
         }
@@ -75,8 +78,28 @@ internal static class PartFlags
         return ["-Xclang", "-target-cpu", "-Xclang", AvrFamily(part), $"-D{AvrMacro(part)}=1", name];
     }
 
-    // The parser refuses the whole command for a part that it does not know.
-    private static bool IsKnown(string part)
+    // The parser refuses the whole command for a part that it does not know. Its answer is kept: a run that finds all units in
+    // the cache needs no parser.
+    private static bool IsKnown(string part, string? cacheFolder)
+    {
+        if (cacheFolder is null)
+        {
+            return AskParser(part);
+        }
+
+        var store = new CacheStore(Path.Combine(cacheFolder, "parts"));
+        var key = SHA256.HashData([.. ProgramBuild.Stamp, .. Encoding.UTF8.GetBytes(part)]);
+        if (store.Read(key) is [var kept])
+        {
+            return kept != 0;
+        }
+
+        var isKnown = AskParser(part);
+        store.Write(key, [isKnown ? (byte)1 : (byte)0]);
+        return isKnown;
+    }
+
+    private static bool AskParser(string part)
     {
         var source = new UnsavedFile("/powerlint-headers/probe.c", []);
         _ = ClangUnit.TryParse(source.Path, ["-target", "avr", $"-mmcu={part}"], [source], out var unit);

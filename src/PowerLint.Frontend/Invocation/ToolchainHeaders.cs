@@ -32,11 +32,13 @@ internal static class ToolchainHeaders
     /// <param name="compiler">The compiler that the build names: preferred where it is a known one.</param>
     /// <param name="firmwareFolder">The firmware's tree.</param>
     /// <param name="asksCompilers">Whether a compiler may be run.</param>
+    /// <param name="cacheFolder">Where answers are kept, or null.</param>
     public static IReadOnlyList<string> Find(
         TargetSelection target,
         string? compiler,
         string firmwareFolder,
-        bool asksCompilers
+        bool asksCompilers,
+        string? cacheFolder
     )
     {
         if (asksCompilers)
@@ -45,7 +47,7 @@ internal static class ToolchainHeaders
             {
                 if (
                     Locate(driver, Environment.GetEnvironmentVariable("PATH") ?? "", firmwareFolder) is { } path
-                    && Ask(path) is { Length: > 0 } folders
+                    && Ask(path, cacheFolder) is { Length: > 0 } folders
                 )
                 {
                     return folders;
@@ -103,7 +105,7 @@ internal static class ToolchainHeaders
         }
     }
 
-    private static string[] Ask(string driver)
+    private static string[] Ask(string driver, string? cacheFolder)
     {
         lock (Gate)
         {
@@ -112,7 +114,7 @@ internal static class ToolchainHeaders
                 return folders;
             }
 
-            var cache = CacheFile(driver);
+            var cache = CacheFile(driver, cacheFolder);
             folders = FromCache(cache) ?? [];
             if (folders.Length == 0)
             {
@@ -176,9 +178,9 @@ internal static class ToolchainHeaders
     }
 
     // A compiler that is replaced has another time or size.
-    private static string? CacheFile(string driver)
+    private static string? CacheFile(string driver, string? cacheFolder)
     {
-        if (CacheFolder.Path is not { } root)
+        if (cacheFolder is not { } root)
         {
             return null;
         }

@@ -4,7 +4,7 @@ using PowerLint.Program;
 namespace PowerLint.Frontend;
 
 /// <summary>A unit that was read, or the errors that kept it from being.</summary>
-internal sealed record ReadUnit(TranslationUnit? Unit, IReadOnlyList<SourceError> Errors);
+internal sealed record ReadUnit(TranslationUnit? Unit, IReadOnlyList<SourceError> Errors, bool IsFromCache = false);
 
 /// <summary>Parses and lowers units side by side. The order of the results is that of the request.</summary>
 internal static class UnitReader
@@ -14,6 +14,7 @@ internal static class UnitReader
 
     public static IReadOnlyList<ReadUnit> ReadAll(
         IReadOnlyList<ParserInvocation> invocations,
+        UnitCache? cache,
         CancellationToken cancellation
     )
     {
@@ -21,9 +22,10 @@ internal static class UnitReader
         RunAll(
             invocations.Count,
             Environment.ProcessorCount,
-            i => results[i] = Read(invocations[i], cancellation),
+            i => results[i] = Read(invocations[i], cache, cancellation),
             cancellation
         );
+        cache?.Trim();
         return results;
     }
 
@@ -43,7 +45,6 @@ internal static class UnitReader
 
     private static void RunAll(int count, int mostWorkers, Action<int> run, CancellationToken cancellation)
     {
-        NativeLibraryLoader.EnsureLoaded();
         ExceptionDispatchInfo? failure = null;
         var next = -1;
         var workers = Enumerable
@@ -83,9 +84,14 @@ internal static class UnitReader
         }
     }
 
-    private static ReadUnit Read(ParserInvocation invocation, CancellationToken cancellation)
+    private static ReadUnit Read(ParserInvocation invocation, UnitCache? cache, CancellationToken cancellation)
     {
         var command = invocation.Command;
+        if (cache?.Find(invocation) is { } kept)
+        {
+            return new ReadUnit(kept, [], IsFromCache: true);
+        }
+
         if (MacroGrowth.Excess(command.File) is { } excess)
         {
             return new ReadUnit(null, [excess]);
@@ -108,6 +114,11 @@ internal static class UnitReader
                 CommentCollection.Collect(files),
                 cancellation
             );
+            if (errors.Count == 0)
+            {
+                cache?.Keep(invocation, unit, lowered);
+            }
+
             return new ReadUnit(lowered, errors);
         }
     }

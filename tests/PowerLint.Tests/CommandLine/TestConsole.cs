@@ -16,6 +16,8 @@ internal sealed class TestConsole(string workingDirectory, bool isTerminal = fal
 
     public string WorkingDirectory => workingDirectory;
 
+    public string? CacheFolder { get; init; }
+
     public string OutputText => _output.ToString();
 
     public string ErrorText => _error.ToString();

@@ -14,7 +14,8 @@ internal static class ToolRequirement
         Assert.Skip($"{tool} is not installed.");
     }
 
-    private static bool IsOnPath(string tool) =>
+    /// <summary>Whether a tool is on the search path.</summary>
+    public static bool IsOnPath(string tool) =>
         (Environment.GetEnvironmentVariable("PATH") ?? "")
             .Split(Path.PathSeparator)
             .Any(folder => folder.Length > 0 && File.Exists(Path.Combine(folder, tool)));

@@ -182,6 +182,10 @@ internal static unsafe partial class LibClang
     [LibraryImport(Library)]
     public static partial CXString clang_getFileName(nint file);
 
+    /// <summary>Seconds since 1970; <c>time_t</c> has 64 bits wherever the program runs.</summary>
+    [LibraryImport(Library)]
+    public static partial long clang_getFileTime(nint file);
+
     [LibraryImport(Library)]
     public static partial nint clang_getFile(nint unit, byte* file_name);
 

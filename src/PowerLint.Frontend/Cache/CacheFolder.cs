@@ -1,9 +1,12 @@
 namespace PowerLint.Frontend;
 
 /// <summary>Where the user's caches lie.</summary>
-internal static class CacheFolder
+public static class CacheFolder
 {
-    /// <summary>The product's own cache folder; null where the user has no home.</summary>
+    /// <summary>
+    /// The product's own cache folder: below <c>XDG_CACHE_HOME</c> or <c>~/.cache</c>, on Windows below <c>LOCALAPPDATA</c>;
+    /// null where the user has no home.
+    /// </summary>
     public static string? Path { get; } = Find();
 
     private static string? Find()
