@@ -53,7 +53,9 @@ internal sealed class FirmwareOptions
             parsed.GetValue(_database),
             [.. parsed.GetValue(_files) ?? []],
             session.CompilerFlags,
-            !parsed.GetValue(_noCache),
             [.. parsed.CommandResult.Command.Options.Select(option => option.Name)]
-        );
+        )
+        {
+            UsesCache = !parsed.GetValue(_noCache),
+        };
 }

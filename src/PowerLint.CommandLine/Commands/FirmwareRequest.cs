@@ -8,7 +8,6 @@ namespace PowerLint.CommandLine;
 /// <param name="Database">The compile database or its folder, or null.</param>
 /// <param name="Files">The sources.</param>
 /// <param name="CompilerFlags">Flags for sources that no database knows.</param>
-/// <param name="UsesCache">Whether units may come from the cache and go into it.</param>
 /// <param name="KnownOptions">The command's options, to tell what a mistyped one may have meant.</param>
 internal sealed record FirmwareRequest(
     string? Device,
@@ -16,6 +15,9 @@ internal sealed record FirmwareRequest(
     string? Database,
     ImmutableArray<string> Files,
     ImmutableArray<string> CompilerFlags,
-    bool UsesCache,
     ImmutableArray<string> KnownOptions
-);
+)
+{
+    /// <summary>Whether units may come from the cache and go into it.</summary>
+    internal bool UsesCache { get; init; } = true;
+}
