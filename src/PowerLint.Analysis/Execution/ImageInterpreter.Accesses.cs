@@ -359,6 +359,7 @@ internal sealed partial class ImageInterpreter
             );
             NoteEffectiveWrite(at, width, losing, made!);
             NoteRegisterWrite(at, width, integer, made!, state);
+            SleepByWrite(at, width, node, range, state);
         }
     }
 }

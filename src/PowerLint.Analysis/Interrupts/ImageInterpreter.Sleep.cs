@@ -46,6 +46,35 @@ internal sealed partial class ImageInterpreter
         return LetHandlersIn(after);
     }
 
+    /// <summary>Goes to sleep where a write to a register does so: a power-off register takes effect at once.</summary>
+    private void SleepByWrite(ulong address, int width, object node, SourceRange range, MachineState state)
+    {
+        if (_device.Sleep.Trigger is not { } trigger || !IsSleepTrigger(address, width))
+        {
+            return;
+        }
+
+        var sleeps = Holds(state, trigger);
+        if (sleeps != Tristate.No)
+        {
+            var awake = ExecuteSleep(node, range, state.Copy());
+            state.Become(sleeps == Tristate.Yes ? awake : Join(awake, state.Copy()));
+        }
+    }
+
+    private bool IsSleepTrigger(ulong address, int width)
+    {
+        for (var i = 0; i < width; i++)
+        {
+            if (_map.SlotAt(address + (ulong)i) is { } slot && _map.SleepTriggers.Contains(slot.Register))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private MachineState? WakeUp(SourceRange range, MachineState state)
     {
         MachineState? after = null;
@@ -67,8 +96,9 @@ internal sealed partial class ImageInterpreter
     private (MachineState? Awake, MachineState? AsleepAgain) RunWaking(MachineState state)
     {
         var interruptsOn = InterruptsOn(state);
+        // A mode that ends in a reset goes on nowhere.
         var modes = _device
-            .SleepModes.Where(mode => Holds(state, mode.Selected) != Tristate.No)
+            .SleepModes.Where(mode => mode.Resumes && Holds(state, mode.Selected) != Tristate.No)
             .Select(mode => mode.Name)
             .ToHashSet(StringComparer.Ordinal);
         MachineState? awake = null;
@@ -88,6 +118,13 @@ internal sealed partial class ImageInterpreter
                     pending.Add(late);
                 }
 
+                continue;
+            }
+
+            if (!interrupt.HasVector)
+            {
+                // An event ends the sleep, and the program goes on behind it.
+                awake = Join(awake, state.Copy());
                 continue;
             }
 

@@ -12,7 +12,7 @@ internal readonly record struct LostBytes(
 );
 
 /// <summary>Reads and writes at absolute addresses, with the behaviour that the model gives the registers there.</summary>
-internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
+internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
 {
     public RegisterMap Map { get; } = map;
 
@@ -61,6 +61,9 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         Register? current = null;
         var verdict = Tristate.Yes;
         var (open, isOpenForSure) = (ulong.MaxValue, true);
+
+        // What a gate or a lock keeps out acts on no other register either.
+        Span<(byte Open, bool IsSure)> taken = stackalloc (byte, bool)[width];
         for (var i = 0; i < width; i++)
         {
             var at = address + (ulong)i;
@@ -86,6 +89,7 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
             }
 
             var isSure = isCertain && verdict == Tristate.Yes && isOpenForSure;
+            taken[i] = (slot.Take(open), isSure);
             if (Map.SharedWrites[current].FirstOrDefault() is { } shared)
             {
                 StoreShared(state, shared, current, written, decided, isSure);
@@ -107,10 +111,11 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
             if (Map.SlotAt(address + (ulong)i) is { } slot)
             {
                 var written = new KnownBits((value.Known >> (8 * i)) & 0xFF, (value.Value >> (8 * i)) & 0xFF);
-                ApplyAliases(state, slot, written, decided, isCertain);
-                ApplyFollowers(state, slot.Register, decided);
+                ApplyAliases(state, slot, written, decided, taken[i]);
                 if (i == 0 || slot.ByteIndex == 0)
                 {
+                    ApplyWindow(state, slot, width - i, decided, isCertain);
+                    ApplyFollowers(state, slot.Register);
                     OpenLocks(
                         state,
                         slot.Register,
@@ -282,6 +287,7 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         var register = slot.Register;
         var old = ByteAt(state, address);
         var oneToClear = slot.Take(register.WriteOneToClear);
+        var oneToSet = slot.Take(register.WriteOneToSet);
         var zero = slot.Take(register.ReadsZero);
         var fixedMask = (byte)(slot.Take(register.ReadOnly) | ~openMask);
         var known = (byte)written.Known;
@@ -295,11 +301,17 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
             (known & ~oneToClear) | cleared | (kept & old.Known) | (mayClear & old.Known & ~old.Value)
         );
         var newValue = (byte)((value & ~oneToClear) | (kept & old.Value));
+
+        // Writing one sets; where it is not known whether one is written, a set bit stays set.
+        var left = (byte)(known & ~value & oneToSet);
+        var stillSet = (byte)(~known & oneToSet & old.Known & old.Value);
+        newKnown = (byte)((newKnown & ~left) | (left & old.Known) | stillSet);
+        newValue = (byte)((newValue & ~left) | (left & old.Value) | stillSet);
         newKnown = (byte)((newKnown & ~fixedMask) | (old.Known & fixedMask));
         newValue = (byte)((newValue & ~fixedMask) | (old.Value & fixedMask));
         newKnown = (byte)((newKnown | zero) & ~slot.Take(register.HardwareChanged));
         newValue = (byte)(newValue & ~zero & newKnown);
-        var decidedMask = (byte)(~keptMask & ~fixedMask);
+        var decidedMask = (byte)(~keptMask & ~fixedMask & ~left);
         var next = old.With(newKnown, newValue, decidedMask, decided);
         Put(state, address, old, next, isCertain);
     }
@@ -430,12 +442,18 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         RegisterSlot slot,
         KnownBits written,
         DecisionSet decided,
-        bool isCertain
+        (byte Open, bool IsSure) taken
     )
     {
         foreach (var alias in Map.Aliases[slot.Register])
         {
-            var take = slot.Take(alias.SourceMask);
+            var take = slot.Take(alias.SourceMask) & taken.Open;
+            var acts = take == 0 ? Tristate.No : Evaluate(state, alias.When);
+            if (acts == Tristate.No)
+            {
+                continue;
+            }
+
             for (var bit = 0; bit < 8; bit++)
             {
                 var sourceMask = 1 << bit;
@@ -455,8 +473,18 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
 
                 var isOne = (written.Value & (ulong)sourceMask) != 0;
                 var isKnown = (written.Known & (ulong)sourceMask) != 0;
-                ApplyAliasBit(state, alias, targetBit, isOne, isKnown, decided, isCertain);
+                ApplyAliasBit(
+                    state,
+                    alias,
+                    targetBit,
+                    isOne,
+                    isKnown,
+                    decided,
+                    taken.IsSure && acts == Tristate.Yes
+                );
             }
+
+            ApplyFollowers(state, alias.Target);
         }
     }
 
@@ -487,24 +515,24 @@ internal sealed class RegisterFile(RegisterMap map, DecisionLog log)
         Put(state, address, old, next, isCertain && (isKnown || alias.Effect == AliasEffect.Same));
     }
 
-    private void ApplyFollowers(MachineState state, Register register, DecisionSet decided)
+    private void ApplyFollowers(MachineState state, Register register)
     {
         foreach (var following in Map.Followers[register])
         {
-            var leader = Peek(state, Map.AddressOf(register), register.WidthBits / 8);
             for (var i = 0; i < following.Leader.WidthBits; i++)
             {
-                var from = 1UL << (following.Leader.LowBit + i);
+                var from = following.Leader.LowBit + i;
+                var leader = ByteAt(state, Map.AddressOf(register) + (ulong)(from / 8));
                 var to = following.Follower.LowBit + i;
                 var address = Map.AddressOf(following.Follower.Register) + (ulong)(to / 8);
                 var mask = (byte)(1 << (to % 8));
                 var old = ByteAt(state, address);
-                var isKnown = (leader.Known & from) != 0;
+                var isKnown = (leader.Known >> (from % 8) & 1) != 0;
                 var next = old.With(
                     (byte)(isKnown ? old.Known | mask : old.Known & ~mask),
-                    (byte)((leader.Value & from) != 0 ? old.Value | mask : old.Value & ~mask),
+                    (byte)((leader.Value >> (from % 8) & 1) != 0 ? old.Value | mask : old.Value & ~mask),
                     mask,
-                    decided
+                    leader.DecidedBy(from % 8)
                 );
                 Put(state, address, old, next, isCertain: true);
             }

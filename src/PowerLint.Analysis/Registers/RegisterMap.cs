@@ -45,7 +45,7 @@ internal sealed class RegisterMap
                 }
             }
 
-            if (!isOption)
+            if (register.Kind is not (RegisterKind.Option or RegisterKind.Internal))
             {
                 HighestAddress = Math.Max(HighestAddress, address + (ulong)(register.WidthBits / 8) - 1);
             }
@@ -56,6 +56,8 @@ internal sealed class RegisterMap
         Gates = Index(device.Gates.Where(g => g.LosesWrites), g => g.Registers);
         Aliases = Index(device.Aliases, a => [a.Source]);
         SharedWrites = Index(device.SharedWrites, s => s.Targets);
+        Windows = device.Windows.ToDictionary(w => w.Window);
+        SleepTriggers = device.Sleep.Trigger is { } trigger ? [.. trigger.Fields.Select(f => f.Register)] : [];
         Followers = Index(device.FollowingFields, f => [f.Leader.Register]);
         var latched = device
             .Pins.SelectMany(p => p.Functions)
@@ -97,6 +99,12 @@ internal sealed class RegisterMap
     public ILookup<Register, SharedWrite> SharedWrites { get; }
 
     public ILookup<Register, FollowingField> Followers { get; }
+
+    /// <summary>Windows on tables by the register that is the window.</summary>
+    public IReadOnlyDictionary<Register, RegisterWindow> Windows { get; }
+
+    /// <summary>Registers by whose write the part may go to sleep.</summary>
+    public HashSet<Register> SleepTriggers { get; }
 
     /// <summary>Latched conditions by a register that they look at.</summary>
     public ILookup<Register, Condition> Latched { get; }

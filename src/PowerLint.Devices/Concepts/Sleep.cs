@@ -33,8 +33,13 @@ public sealed class Interrupt
     /// <summary>Other spellings that name the same vector.</summary>
     public ImmutableArray<string> OtherNames { get; init; } = [];
 
-    /// <summary>Its number, as <c>__vector_N</c> counts.</summary>
+    /// <summary>
+    /// Its number, as <c>__vector_N</c> counts; negative for an event that ends a sleep without a vector (a wake-up pin, say).
+    /// </summary>
     public required int Number { get; init; }
+
+    /// <summary>Whether it has a vector; an event without one only ends modes, and the program goes on, or starts anew.</summary>
+    public bool HasVector => Number >= 0;
 
     /// <summary>The peripheral that raises it, or null.</summary>
     public string? Peripheral { get; init; }
@@ -102,11 +107,13 @@ public sealed class Peripheral
 /// <param name="WakingNeedsGlobalEnable">Whether waking needs the global enable.</param>
 /// <param name="DebugInSleep">When something keeps clocks on for a debugger, and in which modes.</param>
 /// <param name="SleepOnExit">The bit that sends the CPU back to sleep at a handler's return, or null.</param>
+/// <param name="Trigger">What a write must leave for the part to go to sleep at once, or null.</param>
 public sealed record SleepControl(
     Condition Enable,
     FieldReference? EnableField,
     FieldReference? GlobalInterruptEnable,
     bool WakingNeedsGlobalEnable,
     ImmutableArray<ModesWhen> DebugInSleep,
-    FieldReference? SleepOnExit = null
+    FieldReference? SleepOnExit = null,
+    Condition? Trigger = null
 );

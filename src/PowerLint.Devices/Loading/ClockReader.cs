@@ -199,13 +199,15 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
             var entry = MapReader.Of(value, $"alias {name.Text}", reading.Errors);
             entry.Need("effect");
             var effect = entry.Choice("effect", Effects, AliasEffect.Same);
-            var source = FieldReferences.FindRegister(name, name.Text, reading);
+            var named = entry.Take("source") as ScalarNode ?? name;
+            var source = FieldReferences.FindRegister(named, named.Text, reading);
             var target = entry.Need("target") is ScalarNode to
                 ? FieldReferences.FindRegister(to, to.Text, reading)
                 : null;
             var shift = (int)(entry.Real("shift") ?? 0);
             var mask = entry.Number("mask");
             var readsTarget = entry.Flag("reads-target", otherwise: false);
+            var when = entry.Take("when") is { } node ? ConditionReader.Read(node, reading) : Condition.Always;
             entry.Finish();
             if (source is not null && target is not null)
             {
@@ -216,7 +218,8 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
                         target,
                         shift,
                         mask ?? ((1UL << source.WidthBits) - 1),
-                        readsTarget
+                        readsTarget,
+                        when
                     )
                 );
             }
@@ -249,6 +252,44 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
         }
 
         return writes.ToImmutable();
+    }
+
+    public ImmutableArray<RegisterWindow> ReadWindows()
+    {
+        var windows = ImmutableArray.CreateBuilder<RegisterWindow>();
+        foreach (var (name, value) in reading.Section(document, "windows"))
+        {
+            var entry = MapReader.Of(value, $"window {name.Text}", reading.Errors);
+            var window = FieldReferences.FindRegister(name, name.Text, reading);
+            var index = entry.Need("index") is ScalarNode by ? FieldReferences.Read(by, reading) : null;
+            var rows = ImmutableArray.CreateBuilder<Register>();
+            foreach (var row in NameRanges.Expand(entry.Texts("rows")))
+            {
+                if (FieldReferences.FindRegister(name, row, reading) is { } register)
+                {
+                    rows.Add(register);
+                }
+            }
+
+            entry.Finish();
+            if (window is null || index is null || rows.Count == 0)
+            {
+                continue;
+            }
+
+            if (!ReferenceEquals(index.Register, window) || rows.Any(row => row.WidthBits != window.WidthBits))
+            {
+                reading.Errors.Add(
+                    value,
+                    $"window {name.Text} needs an index of its own, and rows of its own {window.WidthBits} bits"
+                );
+                continue;
+            }
+
+            windows.Add(new RegisterWindow(window, index, rows.ToImmutable()));
+        }
+
+        return windows.ToImmutable();
     }
 
     public ImmutableArray<FollowingField> ReadFollowing()

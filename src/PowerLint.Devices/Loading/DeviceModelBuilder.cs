@@ -14,6 +14,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "registers",
         "aliases",
         "shared-writes",
+        "windows",
         "follows",
         "protections",
         "gates",
@@ -41,6 +42,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "registers",
         "aliases",
         "shared-writes",
+        "windows",
         "follows",
         "protections",
         "gates",
@@ -105,12 +107,13 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             Registers =
             [
                 .. _reading
-                    .Registers.Values.OrderBy(r => r.Kind == RegisterKind.Option)
+                    .Registers.Values.OrderBy(r => r.Kind is RegisterKind.Option or RegisterKind.Internal)
                     .ThenBy(r => r.Address)
                     .ThenBy(r => r.Name, StringComparer.Ordinal),
             ],
             Aliases = clocks.ReadAliases(),
             SharedWrites = clocks.ReadSharedWrites(),
+            Windows = clocks.ReadWindows(),
             FollowingFields = clocks.ReadFollowing(),
             Protections = clocks.ReadProtections(),
             Gates = clocks.ReadGates(peripherals, sleep),

@@ -2,13 +2,22 @@ using System.Globalization;
 
 namespace PowerLint.Devices;
 
-/// <summary>Resolves <c>REGISTER.FIELD</c>, <c>REGISTER[3]</c>, <c>REGISTER[7:4]</c> and <c>REGISTER</c>.</summary>
+/// <summary>
+/// Resolves <c>REGISTER.FIELD</c>, <c>REGISTER[3]</c>, <c>REGISTER[7:4]</c> and <c>REGISTER</c>; the register may be an element
+/// of an array, <c>PINCFG[3]</c>.
+/// </summary>
 internal static class FieldReferences
 {
     public static FieldReference? Read(ScalarNode node, ModelReading reading)
     {
         var text = node.Text;
-        if (text.EndsWith(']') && text.IndexOf('[', StringComparison.Ordinal) is var open and > 0)
+        // An element of an array of registers is a register of its own: PINCFG[3].
+        if (reading.Registers.TryGetValue(text, out var whole))
+        {
+            return new FieldReference(whole, 0, whole.WidthBits, text);
+        }
+
+        if (text.EndsWith(']') && text.LastIndexOf('[') is var open and > 0)
         {
             var register = FindRegister(node, text[..open], reading);
             if (register is null)
@@ -23,11 +32,6 @@ internal static class FieldReferences
 
             reading.Errors.Add(node, $"'{text}' names no bits of {register.Name}, which has {register.WidthBits}");
             return null;
-        }
-
-        if (reading.Registers.TryGetValue(text, out var whole))
-        {
-            return new FieldReference(whole, 0, whole.WidthBits, text);
         }
 
         var dot = text.LastIndexOf('.');

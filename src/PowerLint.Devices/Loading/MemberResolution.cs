@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PowerLint.Devices;
 
 /// <summary>
@@ -7,6 +9,7 @@ namespace PowerLint.Devices;
 internal sealed class MemberResolution(string folder, DeviceModelErrors errors)
 {
     private const int DeepestExtension = 4;
+    private const ulong MostInstances = 256;
 
     /// <summary>Keys that say how a model is put together rather than what is in it.</summary>
     private static readonly string[] Structure =
@@ -85,7 +88,7 @@ internal sealed class MemberResolution(string folder, DeviceModelErrors errors)
                     continue;
                 }
 
-                if (Expand(name, value, blocks) is { } expanded)
+                foreach (var expanded in Expand(name, value, blocks))
                 {
                     below = NodeMerge.Over(below, expanded);
                 }
@@ -104,12 +107,12 @@ internal sealed class MemberResolution(string folder, DeviceModelErrors errors)
         return NodeMerge.Over(below, own);
     }
 
-    private MapNode? Expand(ScalarNode name, DeviceNode value, MapNode? blocks)
+    private IEnumerable<MapNode> Expand(ScalarNode name, DeviceNode value, MapNode? blocks)
     {
         var entry = MapReader.Of(value, $"instance {name.Text}", errors);
         if (entry.NeedText("block") is not { } block)
         {
-            return null;
+            yield break;
         }
 
         if (blocks?[block] is not MapNode body)
@@ -118,9 +121,25 @@ internal sealed class MemberResolution(string folder, DeviceModelErrors errors)
                 value,
                 $"unknown block '{block}'{NearestNames.Hint(block, blocks?.Entries.Select(b => b.Key.Text) ?? [])}"
             );
-            return null;
+            yield break;
         }
 
+        var count = entry.Number("count");
+        if (count is 0 or > MostInstances)
+        {
+            errors.Add(value, $"'count' of instance {name.Text} is a number from 1 to {MostInstances}");
+            count = 1;
+        }
+
+        for (var i = 0UL; i < (count ?? 1); i++)
+        {
+            yield return (MapNode)Placeholders.Fill(body, Values(name, entry.Node, count is null ? null : i), errors);
+        }
+    }
+
+    // What fills a block's placeholders. Of an instance that counts, `i` is the number, and `{ from: 0x700, step: 4 }` counts along.
+    private Dictionary<string, DeviceNode> Values(ScalarNode name, MapNode instance, ulong? index)
+    {
         var values = new Dictionary<string, DeviceNode>(StringComparer.Ordinal) { ["name"] = name };
         // These are filled later, once a pin.
         foreach (var later in (ReadOnlySpan<string>)["bit", "pin", "port", "n"])
@@ -128,11 +147,28 @@ internal sealed class MemberResolution(string folder, DeviceModelErrors errors)
             values[later] = new ScalarNode(name.File, name.Line, $"{{{later}}}", quoted: false);
         }
 
-        foreach (var (key, part) in entry.Node.Entries)
+        if (index is { } i)
         {
-            values[key.Text] = part;
+            values["i"] = Number(name, i);
         }
 
-        return (MapNode)Placeholders.Fill(body, values, errors);
+        foreach (var (key, part) in instance.Entries)
+        {
+            values[key.Text] = index is { } at && part is MapNode counting ? Counted(counting, at) : part;
+        }
+
+        return values;
     }
+
+    private DeviceNode Counted(MapNode counting, ulong index)
+    {
+        var entry = MapReader.Of(counting, "a counting value", errors);
+        var from = entry.NeedNumber("from") ?? 0;
+        var step = entry.NeedNumber("step") ?? 0;
+        entry.Finish();
+        return Number(counting, from + (index * step));
+    }
+
+    private static ScalarNode Number(DeviceNode at, ulong number) =>
+        new(at.File, at.Line, number.ToString(CultureInfo.InvariantCulture), quoted: false);
 }

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace PowerLint.Devices;
 
-/// <summary>Fills <c>{name}</c> and <c>{name+4}</c> in keys and values.</summary>
+/// <summary>Fills <c>{name}</c>, <c>{name+4}</c> and <c>{name:2}</c> (two digits at least) in keys and values.</summary>
 internal static class Placeholders
 {
     /// <summary>A copy with every placeholder filled for which there is a value.</summary>
@@ -106,6 +106,25 @@ internal static class Placeholders
     }
 
     private static string? Value(string placeholder, IReadOnlyDictionary<string, DeviceNode> values)
+    {
+        var name = placeholder.Split(':', '+')[0];
+        if (values.TryGetValue(name, out var later) && later is ScalarNode scalar && scalar.Text == $"{{{name}}}")
+        {
+            // Stands for itself: a later filling knows what it is.
+            return $"{{{placeholder}}}";
+        }
+
+        if (placeholder.Split(':') is [var padded, var digits])
+        {
+            return Value(padded, values) is { } text && Numbers.TryParse(digits, out var width)
+                ? text.PadLeft((int)Math.Min(width, 64), '0')
+                : null;
+        }
+
+        return Sum(placeholder, values);
+    }
+
+    private static string? Sum(string placeholder, IReadOnlyDictionary<string, DeviceNode> values)
     {
         var plus = placeholder.IndexOf('+', StringComparison.Ordinal);
         var name = plus < 0 ? placeholder : placeholder[..plus];

@@ -11,13 +11,22 @@ internal static class RegisterReader
         ["status"] = RegisterKind.Status,
         ["data"] = RegisterKind.Data,
         ["option"] = RegisterKind.Option,
+        ["internal"] = RegisterKind.Internal,
     };
+
+    // Where no bus reaches: an internal register is stored like any other, but no program has a pointer to it.
+    private const ulong InternalBase = 1UL << 56;
 
     public static Register Read(ScalarNode name, DeviceNode node, OptionOverrides options, ModelReading reading)
     {
         var entry = MapReader.Of(node, $"register {name.Text}", reading.Errors);
         var kind = entry.Choice("kind", Kinds, RegisterKind.Configuration);
-        var address = kind == RegisterKind.Option ? null : entry.NeedNumber("address");
+        var address = kind switch
+        {
+            RegisterKind.Option => null,
+            RegisterKind.Internal => InternalBase + (8 * (ulong)reading.Registers.Count),
+            _ => entry.NeedNumber("address"),
+        };
         var width = (int)(entry.Number("width") ?? 8);
         if (width is not (8 or 16 or 32))
         {
@@ -42,6 +51,7 @@ internal static class RegisterReader
             ResetKnown = all & ~Bits("reset-unknown"),
             HardwareChanged = Bits("hardware-changed"),
             WriteOneToClear = Bits("write-one-to-clear"),
+            WriteOneToSet = Bits("write-one-to-set"),
             ReadsZero = Bits("reads-zero") | reserved,
             ReadOnly = Bits("read-only"),
             Fields = fields,

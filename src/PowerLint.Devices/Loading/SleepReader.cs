@@ -59,7 +59,8 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             entry.Take("global-interrupt-enable") is ScalarNode global ? FieldReferences.Read(global, reading) : null,
             entry.Flag("waking-needs-global-enable", otherwise: true),
             ReadDebug(entry.Take("debug-in-sleep")),
-            entry.Take("sleep-on-exit") is ScalarNode onExit ? FieldReferences.Read(onExit, reading) : null
+            entry.Take("sleep-on-exit") is ScalarNode onExit ? FieldReferences.Read(onExit, reading) : null,
+            entry.Take("trigger") is { } trigger ? ConditionReader.Read(trigger, reading) : null
         );
         entry.Finish();
         return control;
@@ -107,7 +108,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             {
                 Name = name.Text,
                 OtherNames = entry.Texts("other-names"),
-                Number = (int)(entry.NeedNumber("number") ?? 0),
+                Number = ReadVector(entry),
                 Peripheral = (peripheral as ScalarNode)?.Text,
                 Enabled = ReadEnabled(entry, levels),
                 Flags = [.. References(entry, "flags")],
@@ -116,7 +117,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 IsPeriodic = entry.Flag("periodic", otherwise: false),
             };
             entry.Finish();
-            if (!numbers.TryAdd(interrupt.Number, interrupt.Name))
+            if (interrupt.HasVector && !numbers.TryAdd(interrupt.Number, interrupt.Name))
             {
                 reading.Errors.Add(
                     value,
@@ -206,6 +207,9 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             );
         }
     }
+
+    private static int ReadVector(MapReader entry) =>
+        entry.Flag("has-vector", otherwise: true) ? (int)(entry.NeedNumber("number") ?? 0) : -1;
 
     // Where interrupts have levels, one is enabled when its level is let through.
     private List<(ulong Level, FieldReference Enable)> ReadLevels()

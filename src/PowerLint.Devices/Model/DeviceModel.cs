@@ -17,7 +17,7 @@ public sealed class DeviceModel
     /// <summary>Names of the packages; the first is assumed where none is configured.</summary>
     public required ImmutableArray<string> Packages { get; init; }
 
-    /// <summary>All registers, by ascending address, options last.</summary>
+    /// <summary>All registers, by ascending address, those that no address reaches last.</summary>
     public required ImmutableArray<Register> Registers { get; init; }
 
     /// <summary>Registers whose writes act on others.</summary>
@@ -25,6 +25,9 @@ public sealed class DeviceModel
 
     /// <summary>Registers that one write reaches together.</summary>
     public ImmutableArray<SharedWrite> SharedWrites { get; init; } = [];
+
+    /// <summary>Registers that are windows on tables.</summary>
+    public ImmutableArray<RegisterWindow> Windows { get; init; } = [];
 
     /// <summary>Bits that follow others.</summary>
     public ImmutableArray<FollowingField> FollowingFields { get; init; } = [];

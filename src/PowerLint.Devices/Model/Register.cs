@@ -16,6 +16,11 @@ public enum RegisterKind
 
     /// <summary>A fuse or option byte: no address, set by the configuration file, never written by the program.</summary>
     Option,
+
+    /// <summary>
+    /// State that no address of the bus reaches: a row of the table behind an index register, say. Other registers act on it.
+    /// </summary>
+    Internal,
 }
 
 /// <summary>A register of the model. Compares by identity within one model.</summary>
@@ -27,7 +32,10 @@ public sealed class Register
     /// <summary>The peripheral instance that it belongs to, or null.</summary>
     public string? Peripheral { get; init; }
 
-    /// <summary>Byte address in the data space; meaningless for <see cref="RegisterKind.Option"/>.</summary>
+    /// <summary>
+    /// Byte address in the data space; meaningless for <see cref="RegisterKind.Option"/>, beyond every address of the bus for
+    /// <see cref="RegisterKind.Internal"/>.
+    /// </summary>
     public required ulong Address { get; init; }
 
     /// <summary>Width in bits: 8, 16 or 32. Accesses may be wider or narrower.</summary>
@@ -47,6 +55,9 @@ public sealed class Register
 
     /// <summary>Bits that writing 1 clears and writing 0 leaves alone.</summary>
     public ulong WriteOneToClear { get; init; }
+
+    /// <summary>Bits that writing 1 sets and writing 0 leaves alone.</summary>
+    public ulong WriteOneToSet { get; init; }
 
     /// <summary>Bits that always read 0 (strobes, reserved bits); a write to them is an event that leaves nothing.</summary>
     public ulong ReadsZero { get; init; }
@@ -105,14 +116,25 @@ public enum AliasEffect
 /// <param name="TargetShift">Bit n of the source acts on bit n + shift of the target.</param>
 /// <param name="SourceMask">Bits of the source that take part.</param>
 /// <param name="ReadsTarget">Whether a read of the source returns the target.</param>
+/// <param name="When">What must hold, the source as just written included, for the write to act.</param>
 public sealed record RegisterAlias(
     Register Source,
     AliasEffect Effect,
     Register Target,
     int TargetShift,
     ulong SourceMask,
-    bool ReadsTarget
+    bool ReadsTarget,
+    Condition When
 );
+
+/// <summary>
+/// A window on a table: a field of the register chooses the row that the rest of the register reads and writes. A write to the
+/// bytes of that field alone only chooses.
+/// </summary>
+/// <param name="Window">The register at an address of the bus.</param>
+/// <param name="Index">Its field that chooses the row.</param>
+/// <param name="Rows">The rows, row n for index n; as wide as the window.</param>
+public sealed record RegisterWindow(Register Window, FieldReference Index, ImmutableArray<Register> Rows);
 
 /// <summary>
 /// Registers that one write reaches together: while the mask is not 0, a write to any of the targets goes to the targets whose
