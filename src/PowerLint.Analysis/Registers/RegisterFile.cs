@@ -473,15 +473,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
 
                 var isOne = (written.Value & (ulong)sourceMask) != 0;
                 var isKnown = (written.Known & (ulong)sourceMask) != 0;
-                ApplyAliasBit(
-                    state,
-                    alias,
-                    targetBit,
-                    isOne,
-                    isKnown,
-                    decided,
-                    taken.IsSure && acts == Tristate.Yes
-                );
+                ApplyAliasBit(state, alias, targetBit, isOne, isKnown, decided, taken.IsSure && acts == Tristate.Yes);
             }
 
             ApplyFollowers(state, alias.Target);

@@ -103,7 +103,9 @@ public sealed class ArmLayoutTests
     private static string? Difference(DeviceModel device, string mark, StateAtPoint state)
     {
         var sides = mark.Split('=', StringSplitOptions.TrimEntries);
-        var names = sides[0].Split('.');
+        var whole = device.Registers.SingleOrDefault(r => string.Equals(r.Name, sides[0], StringComparison.Ordinal));
+        var dot = sides[0].LastIndexOf('.');
+        string[] names = whole is not null || dot < 0 ? [sides[0]] : [sides[0][..dot], sides[0][(dot + 1)..]];
         var register = device.Registers.Single(r => string.Equals(r.Name, names[0], StringComparison.Ordinal));
         var bits = state.Read(register);
         var width = register.WidthBits;
