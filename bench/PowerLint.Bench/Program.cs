@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using PowerLint.Bench;
+using PowerLint.Frontend;
 
 // Without arguments: 1, 10, 100 and 300 thousand lines, each in a process of its own, as a table.
 // With thousands of lines as arguments: those. --measure LINES prints one raw row (what the child processes do).
@@ -8,6 +9,19 @@ var devices = Path.Combine(AppContext.BaseDirectory, "devices");
 if (args is ["--measure", var size])
 {
     Console.WriteLine(Measurement.Take(int.Parse(size, CultureInfo.InvariantCulture), devices).ToLine());
+    return 0;
+}
+
+if (args is ["--write", var kind, var place, var number])
+{
+    var units = int.Parse(number, CultureInfo.InvariantCulture);
+    _ = kind is "vendor" ? VendorStyleImage.Write(place, units) : HeaderHeavyImage.Write(place, units);
+    return 0;
+}
+
+if (args is ["--parse", var database])
+{
+    Console.WriteLine(FirmwareReader.ParseOnly(new ReadRequest { Database = database, WorkingDirectory = database }));
     return 0;
 }
 

@@ -15,10 +15,19 @@ internal sealed class FirmwareRun
     private readonly Settings _settings;
     private readonly Image? _image;
     private readonly List<Notice> _notices;
+    private readonly RunProgress _progress;
     private AnalysisResult? _result;
 
-    private FirmwareRun(Settings settings, ReportPaths paths, DeviceModel? device, Image? image, List<Notice> notices)
+    private FirmwareRun(
+        Settings settings,
+        ReportPaths paths,
+        DeviceModel? device,
+        Image? image,
+        List<Notice> notices,
+        RunProgress progress
+    )
     {
+        _progress = progress;
         _settings = settings;
         Paths = paths;
         Device = device;
@@ -39,11 +48,27 @@ internal sealed class FirmwareRun
     /// <exception cref="UsageException">Something that was given cannot be used.</exception>
     internal static FirmwareRun Start(FirmwareRequest request, CommandSession session)
     {
+        var progress = new RunProgress(session.Console, request.IsVerbose);
         var sources = SourceSelection.From(request, session);
         var settings = sources.ReadSettings(request, session);
-        var catalog = DeviceChoice.OpenCatalog();
+        var catalog = progress.Stage("opening the device models", DeviceChoice.OpenCatalog);
         var name = DeviceChoice.Named(catalog, request.Device, settings);
-        var read = Read(sources, request, name, session);
+        var read = progress.Stage("reading the sources", () => Read(sources, request, name, session, progress));
+        if (read.Times is { } times)
+        {
+            progress.Tell("  parser, over all threads", times.Parsing);
+            progress.Tell("  lowering, over all threads", times.Lowering);
+            progress.Tell("  screening of macros, over all threads", times.Screening);
+            progress.Tell(
+                "  cache, over all threads",
+                times.Cache,
+                string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $": {read.UnitsFromCache} of {read.Units.Count} units from it"
+                )
+            );
+        }
+
         var notices = ReadNotices.From(read);
         if (read.Failure is { } failure && (failure.Kind != ReadFailureKind.NothingUsable || read.Errors.Count == 0))
         {
@@ -51,7 +76,7 @@ internal sealed class FirmwareRun
         }
 
         var paths = new ReportPaths(session.Console.WorkingDirectory);
-        var image = ImageLinker.Link(read.Units);
+        var image = progress.Stage("linking", () => ImageLinker.Link(read.Units));
         if (image is null && read.Errors.Count == 0)
         {
             throw new UsageException(
@@ -61,14 +86,14 @@ internal sealed class FirmwareRun
 
         if (image is null)
         {
-            return new FirmwareRun(settings, paths, device: null, image: null, notices);
+            return new FirmwareRun(settings, paths, device: null, image: null, notices, progress);
         }
 
         notices.AddRange(ReadNotices.From(image));
         name ??= DeviceChoice.Detect(catalog, request.CompilerFlags, image);
-        var device = DeviceChoice.Load(catalog, name, settings);
+        var device = progress.Stage("loading the device model", () => DeviceChoice.Load(catalog, name, settings));
         SettingsChecks.Check(settings, device, settings.File is { } file ? paths.Show(file) : SettingsFile.Name);
-        return new FirmwareRun(settings, paths, device, image, notices);
+        return new FirmwareRun(settings, paths, device, image, notices, progress);
     }
 
     /// <summary>Runs the image in the abstract; null where the sources are too broken to be run.</summary>
@@ -77,7 +102,8 @@ internal sealed class FirmwareRun
         if (_result is null && _image is not null && Device is not null)
         {
             var options = new AnalysisOptions { CpuHertz = _settings.CpuHertz };
-            _result = ImageAnalyzer.Run(_image, Device, options, cancellation);
+            var (image, device) = (_image, Device);
+            _result = _progress.Stage("analysis", () => ImageAnalyzer.Run(image, device, options, cancellation));
             _notices.AddRange(ReadNotices.From(_result));
         }
 
@@ -97,7 +123,7 @@ internal sealed class FirmwareRun
             var board = new BoardFacts(_settings.Pins, _settings.Package, _settings.SupplyVolts);
             var costs = new CostEstimator(result.Device, OperatingPoint(result), board);
             var comments = _image!.Units.SelectMany(unit => unit.Comments);
-            var run = RuleRunner.Run(result, board, _settings.RuleSettings(), comments);
+            var run = _progress.Stage("rules", () => RuleRunner.Run(result, board, _settings.RuleSettings(), comments));
             findings = [.. run.Findings.Where(IsIncluded).Select(paths.Apply).OfType<Finding>().Select(costs.Estimate)];
             allowed =
             [
@@ -109,6 +135,7 @@ internal sealed class FirmwareRun
             bool IsIncluded(Finding finding) => !excluded.Match(finding.Range.File.Path);
         }
 
+        _progress.End();
         return new CheckReport
         {
             Device = Device,
@@ -143,7 +170,8 @@ internal sealed class FirmwareRun
         SourceSelection sources,
         FirmwareRequest request,
         string? device,
-        CommandSession session
+        CommandSession session,
+        RunProgress progress
     )
     {
         try
@@ -156,6 +184,7 @@ internal sealed class FirmwareRun
                     Database = sources.Database,
                     DeviceName = device,
                     WorkingDirectory = session.Console.WorkingDirectory,
+                    Progress = progress.Read,
                     CacheFolder = request.UsesCache ? session.Console.CacheFolder : null,
                 },
                 session.Cancellation

@@ -21,12 +21,14 @@ public static class FirmwareReader
             var cache = request.CacheFolder is { } folder
                 ? new UnitCache(new CacheStore(Path.Combine(folder, "units")))
                 : null;
-            var parsed = UnitReader.ReadAll(invocations, cache, cancellation);
+            var reader = new UnitReader(cache, request.Progress);
+            var parsed = reader.ReadAll(invocations, cancellation);
             var units = parsed.Where(unit => unit.Unit is not null).Select(unit => unit.Unit!).ToArray();
             return new ReadResult
             {
                 Units = units,
                 UnitsFromCache = parsed.Count(unit => unit.IsFromCache),
+                Times = reader.Times,
                 Notices = notices.ToList(),
                 Errors = [.. parsed.SelectMany(unit => unit.Errors).Distinct()],
                 Failure =

@@ -24,6 +24,9 @@ public sealed record ReadRequest
     /// <summary>The folder to keep lowered units in, and to take unchanged ones from; null where nothing is to be kept.</summary>
     public string? CacheFolder { get; init; }
 
+    /// <summary>Told after each file how far the reading is, from any thread; null where nobody asks.</summary>
+    public Action<ReadProgress>? Progress { get; init; }
+
     /// <summary>What relative paths are relative to.</summary>
     public string WorkingDirectory { get; init; } = Environment.CurrentDirectory;
 }

@@ -17,6 +17,9 @@ public sealed record ReadResult
     /// <summary>Errors in the source: what they stand in is missing from the units.</summary>
     public IReadOnlyList<SourceError> Errors { get; init; } = [];
 
+    /// <summary>What the time went into; null where nothing was read.</summary>
+    public ReadTimes? Times { get; init; }
+
     /// <summary>How many of the units came from the cache.</summary>
     public int UnitsFromCache { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace PowerLint.Analysis;
 
@@ -9,9 +10,9 @@ namespace PowerLint.Analysis;
 internal sealed class PersistentMap<T>
     where T : class
 {
-    private readonly Node? _root;
+    private readonly PatriciaNode? _root;
 
-    private PersistentMap(Node? root) => _root = root;
+    private PersistentMap(PatriciaNode? root) => _root = root;
 
     public static PersistentMap<T> Empty { get; } = new(null);
 
@@ -20,12 +21,12 @@ internal sealed class PersistentMap<T>
     public T? Find(ulong key)
     {
         var node = _root;
-        while (node is Branch branch)
+        while (node is PatriciaBranch branch)
         {
             node = (key & branch.Bit) == 0 ? branch.Left : branch.Right;
         }
 
-        return node is Leaf leaf && leaf.Key == key ? leaf.Value : null;
+        return node is PatriciaLeaf leaf && leaf.Key == key ? ValueOf(leaf) : null;
     }
 
     public PersistentMap<T> Set(ulong key, T value) => Wrap(Set(_root, key, value));
@@ -56,7 +57,7 @@ internal sealed class PersistentMap<T>
     public IEnumerable<(ulong Key, T Value)> EntriesWithPrefix(ulong prefix, int freeBits)
     {
         var node = _root;
-        while (node is Branch branch && branch.Bit >> freeBits != 0)
+        while (node is PatriciaBranch branch && branch.Bit >> freeBits != 0)
         {
             node = (prefix & branch.Bit) == 0 ? branch.Left : branch.Right;
         }
@@ -64,9 +65,9 @@ internal sealed class PersistentMap<T>
         return Entries(node).Where(entry => entry.Key >> freeBits == prefix >> freeBits);
     }
 
-    private static IEnumerable<(ulong Key, T Value)> Entries(Node? root)
+    private static IEnumerable<(ulong Key, T Value)> Entries(PatriciaNode? root)
     {
-        var stack = new Stack<Node>();
+        var stack = new Stack<PatriciaNode>();
         if (root is not null)
         {
             stack.Push(root);
@@ -74,11 +75,11 @@ internal sealed class PersistentMap<T>
 
         while (stack.TryPop(out var node))
         {
-            if (node is Leaf leaf)
+            if (node is PatriciaLeaf leaf)
             {
-                yield return (leaf.Key, leaf.Value);
+                yield return (leaf.Key, ValueOf(leaf));
             }
-            else if (node is Branch branch)
+            else if (node is PatriciaBranch branch)
             {
                 stack.Push(branch.Right);
                 stack.Push(branch.Left);
@@ -86,48 +87,49 @@ internal sealed class PersistentMap<T>
         }
     }
 
-    private PersistentMap<T> Wrap(Node? root) =>
+    private PersistentMap<T> Wrap(PatriciaNode? root) =>
         ReferenceEquals(root, _root) ? this
         : root is null ? Empty
         : new PersistentMap<T>(root);
 
-    private static ulong KeyOf(Node node) => node is Leaf leaf ? leaf.Key : ((Branch)node).Prefix;
+    private static ulong KeyOf(PatriciaNode node) =>
+        node is PatriciaLeaf leaf ? leaf.Key : ((PatriciaBranch)node).Prefix;
 
-    private static Branch Join(Node a, Node b)
+    private static PatriciaBranch Join(PatriciaNode a, PatriciaNode b)
     {
         var (keyA, keyB) = (KeyOf(a), KeyOf(b));
         var bit = 1UL << (63 - BitOperations.LeadingZeroCount(keyA ^ keyB));
-        return (keyA & bit) == 0 ? new Branch(keyA, bit, a, b) : new Branch(keyA, bit, b, a);
+        return (keyA & bit) == 0 ? new PatriciaBranch(keyA, bit, a, b) : new PatriciaBranch(keyA, bit, b, a);
     }
 
-    private static Node Set(Node? node, ulong key, T value)
+    private static PatriciaNode Set(PatriciaNode? node, ulong key, T value)
     {
         switch (node)
         {
             case null:
-                return new Leaf(key, value);
-            case Leaf leaf when leaf.Key == key:
-                return ReferenceEquals(leaf.Value, value) ? leaf : new Leaf(key, value);
-            case Branch branch when branch.Matches(key):
+                return new PatriciaLeaf(key, value);
+            case PatriciaLeaf leaf when leaf.Key == key:
+                return ReferenceEquals(leaf.Value, value) ? leaf : new PatriciaLeaf(key, value);
+            case PatriciaBranch branch when branch.Matches(key):
                 return (key & branch.Bit) == 0
                     ? Rebuild(branch, Set(branch.Left, key, value), branch.Right)!
                     : Rebuild(branch, branch.Left, Set(branch.Right, key, value))!;
             default:
-                return Join(new Leaf(key, value), node);
+                return Join(new PatriciaLeaf(key, value), node);
         }
     }
 
-    private static Node? RemovePrefix(Node? node, ulong prefix, int freeBits)
+    private static PatriciaNode? RemovePrefix(PatriciaNode? node, ulong prefix, int freeBits)
     {
         switch (node)
         {
             case null:
                 return null;
-            case Leaf leaf:
+            case PatriciaLeaf leaf:
                 return leaf.Key >> freeBits == prefix >> freeBits ? null : leaf;
         }
 
-        var branch = (Branch)node;
+        var branch = (PatriciaBranch)node;
         if (branch.Bit >> freeBits == 0)
         {
             return branch.Prefix >> freeBits == prefix >> freeBits ? null : branch;
@@ -143,13 +145,13 @@ internal sealed class PersistentMap<T>
             : Rebuild(branch, branch.Left, RemovePrefix(branch.Right, prefix, freeBits));
     }
 
-    private static Node? Rebuild(Branch branch, Node? left, Node? right) =>
+    private static PatriciaNode? Rebuild(PatriciaBranch branch, PatriciaNode? left, PatriciaNode? right) =>
         ReferenceEquals(left, branch.Left) && ReferenceEquals(right, branch.Right) ? branch
         : left is null ? right
         : right is null ? left
-        : new Branch(branch.Prefix, branch.Bit, left, right);
+        : new PatriciaBranch(branch.Prefix, branch.Bit, left, right);
 
-    private static Node? Merge(Node? a, Node? b, Func<ulong, T?, T?, T?> combine)
+    private static PatriciaNode? Merge(PatriciaNode? a, PatriciaNode? b, Func<ulong, T?, T?, T?> combine)
     {
         if (ReferenceEquals(a, b))
         {
@@ -161,16 +163,21 @@ internal sealed class PersistentMap<T>
             return MergeOneSide(a ?? b!, isLeft: b is null, combine);
         }
 
-        if (a is Leaf leafA && b is Leaf leafB && leafA.Key == leafB.Key)
+        if (a is PatriciaLeaf leafA && b is PatriciaLeaf leafB && leafA.Key == leafB.Key)
         {
-            var value = combine(leafA.Key, leafA.Value, leafB.Value);
+            var value = combine(leafA.Key, ValueOf(leafA), ValueOf(leafB));
             return value is null ? null
-                : ReferenceEquals(value, leafA.Value) ? leafA
-                : ReferenceEquals(value, leafB.Value) ? leafB
-                : new Leaf(leafA.Key, value);
+                : ReferenceEquals(value, ValueOf(leafA)) ? leafA
+                : ReferenceEquals(value, ValueOf(leafB)) ? leafB
+                : new PatriciaLeaf(leafA.Key, value);
         }
 
-        if (a is Branch sameA && b is Branch sameB && sameA.Bit == sameB.Bit && sameA.Matches(sameB.Prefix))
+        if (
+            a is PatriciaBranch sameA
+            && b is PatriciaBranch sameB
+            && sameA.Bit == sameB.Bit
+            && sameA.Matches(sameB.Prefix)
+        )
         {
             var left = Merge(sameA.Left, sameB.Left, combine);
             var right = Merge(sameA.Right, sameB.Right, combine);
@@ -181,7 +188,7 @@ internal sealed class PersistentMap<T>
 
         if (Encloses(a, b))
         {
-            var outer = (Branch)a;
+            var outer = (PatriciaBranch)a;
             return (KeyOf(b) & outer.Bit) == 0
                 ? Rebuild(outer, Merge(outer.Left, b, combine), Merge(outer.Right, null, combine))
                 : Rebuild(outer, Merge(outer.Left, null, combine), Merge(outer.Right, b, combine));
@@ -189,7 +196,7 @@ internal sealed class PersistentMap<T>
 
         if (Encloses(b, a))
         {
-            var outer = (Branch)b;
+            var outer = (PatriciaBranch)b;
             return (KeyOf(a) & outer.Bit) == 0
                 ? Rebuild(outer, Merge(a, outer.Left, combine), Merge(null, outer.Right, combine))
                 : Rebuild(outer, Merge(null, outer.Left, combine), Merge(a, outer.Right, combine));
@@ -202,9 +209,9 @@ internal sealed class PersistentMap<T>
             : Join(onlyA, onlyB);
     }
 
-    private static Node? MergeOneSide(Node node, bool isLeft, Func<ulong, T?, T?, T?> combine)
+    private static PatriciaNode? MergeOneSide(PatriciaNode node, bool isLeft, Func<ulong, T?, T?, T?> combine)
     {
-        if (node is Branch branch)
+        if (node is PatriciaBranch branch)
         {
             return Rebuild(
                 branch,
@@ -213,17 +220,19 @@ internal sealed class PersistentMap<T>
             );
         }
 
-        var leaf = (Leaf)node;
-        var value = isLeft ? combine(leaf.Key, leaf.Value, null) : combine(leaf.Key, null, leaf.Value);
+        var leaf = (PatriciaLeaf)node;
+        var value = isLeft ? combine(leaf.Key, ValueOf(leaf), null) : combine(leaf.Key, null, ValueOf(leaf));
         return value is null ? null
-            : ReferenceEquals(value, leaf.Value) ? leaf
-            : new Leaf(leaf.Key, value);
+            : ReferenceEquals(value, ValueOf(leaf)) ? leaf
+            : new PatriciaLeaf(leaf.Key, value);
     }
 
-    private static bool Encloses(Node outer, Node inner) =>
-        outer is Branch branch && branch.Matches(KeyOf(inner)) && (inner is Leaf || branch.Bit > ((Branch)inner).Bit);
+    private static bool Encloses(PatriciaNode outer, PatriciaNode inner) =>
+        outer is PatriciaBranch branch
+        && branch.Matches(KeyOf(inner))
+        && (inner is PatriciaLeaf || branch.Bit > ((PatriciaBranch)inner).Bit);
 
-    private static bool AllDifferences(Node? a, Node? b, Func<ulong, T?, T?, bool> holds)
+    private static bool AllDifferences(PatriciaNode? a, PatriciaNode? b, Func<ulong, T?, T?, bool> holds)
     {
         if (ReferenceEquals(a, b))
         {
@@ -234,26 +243,36 @@ internal sealed class PersistentMap<T>
         {
             return (a ?? b) switch
             {
-                Branch branch => AllDifferences(a is null ? null : branch.Left, b is null ? null : branch.Left, holds)
-                    && AllDifferences(a is null ? null : branch.Right, b is null ? null : branch.Right, holds),
-                Leaf leaf => a is null ? holds(leaf.Key, null, leaf.Value) : holds(leaf.Key, leaf.Value, null),
+                PatriciaBranch branch => AllDifferences(
+                    a is null ? null : branch.Left,
+                    b is null ? null : branch.Left,
+                    holds
+                ) && AllDifferences(a is null ? null : branch.Right, b is null ? null : branch.Right, holds),
+                PatriciaLeaf leaf => a is null
+                    ? holds(leaf.Key, null, ValueOf(leaf))
+                    : holds(leaf.Key, ValueOf(leaf), null),
                 _ => true,
             };
         }
 
-        if (a is Leaf leafA && b is Leaf leafB && leafA.Key == leafB.Key)
+        if (a is PatriciaLeaf leafA && b is PatriciaLeaf leafB && leafA.Key == leafB.Key)
         {
-            return ReferenceEquals(leafA.Value, leafB.Value) || holds(leafA.Key, leafA.Value, leafB.Value);
+            return ReferenceEquals(ValueOf(leafA), ValueOf(leafB)) || holds(leafA.Key, ValueOf(leafA), ValueOf(leafB));
         }
 
-        if (a is Branch sameA && b is Branch sameB && sameA.Bit == sameB.Bit && sameA.Matches(sameB.Prefix))
+        if (
+            a is PatriciaBranch sameA
+            && b is PatriciaBranch sameB
+            && sameA.Bit == sameB.Bit
+            && sameA.Matches(sameB.Prefix)
+        )
         {
             return AllDifferences(sameA.Left, sameB.Left, holds) && AllDifferences(sameA.Right, sameB.Right, holds);
         }
 
         if (Encloses(a, b))
         {
-            var outer = (Branch)a;
+            var outer = (PatriciaBranch)a;
             var isLeft = (KeyOf(b) & outer.Bit) == 0;
             return AllDifferences(outer.Left, isLeft ? b : null, holds)
                 && AllDifferences(outer.Right, isLeft ? null : b, holds);
@@ -261,7 +280,7 @@ internal sealed class PersistentMap<T>
 
         if (Encloses(b, a))
         {
-            var outer = (Branch)b;
+            var outer = (PatriciaBranch)b;
             var isLeft = (KeyOf(a) & outer.Bit) == 0;
             return AllDifferences(isLeft ? a : null, outer.Left, holds)
                 && AllDifferences(isLeft ? null : a, outer.Right, holds);
@@ -270,26 +289,6 @@ internal sealed class PersistentMap<T>
         return AllDifferences(a, null, holds) && AllDifferences(null, b, holds);
     }
 
-    private abstract class Node;
-
-    private sealed class Leaf(ulong key, T value) : Node
-    {
-        public ulong Key { get; } = key;
-
-        public T Value { get; } = value;
-    }
-
-    // Prefix is any key below the branch; only its bits above Bit count.
-    private sealed class Branch(ulong prefix, ulong bit, Node left, Node right) : Node
-    {
-        public ulong Prefix { get; } = prefix;
-
-        public ulong Bit { get; } = bit;
-
-        public Node Left { get; } = left;
-
-        public Node Right { get; } = right;
-
-        public bool Matches(ulong key) => ((key ^ Prefix) & ~(Bit | (Bit - 1))) == 0;
-    }
+    // Only values of type T are put in.
+    private static T ValueOf(PatriciaLeaf leaf) => Unsafe.As<T>(leaf.Value);
 }

@@ -28,6 +28,11 @@ internal sealed class FirmwareOptions
         Description = "Read every file anew: take nothing from the cache and keep nothing in it",
     };
 
+    private readonly Option<bool> _verbose = new("--verbose", "-v")
+    {
+        Description = "Say on standard error how long each stage took",
+    };
+
     private readonly Argument<string[]> _files = new("FILES")
     {
         Description =
@@ -42,6 +47,7 @@ internal sealed class FirmwareOptions
         command.Options.Add(_configuration);
         command.Options.Add(_database);
         command.Options.Add(_noCache);
+        command.Options.Add(_verbose);
         command.Arguments.Add(_files);
     }
 
@@ -57,5 +63,6 @@ internal sealed class FirmwareOptions
         )
         {
             UsesCache = !parsed.GetValue(_noCache),
+            IsVerbose = parsed.GetValue(_verbose),
         };
 }

@@ -20,4 +20,7 @@ internal sealed record FirmwareRequest(
 {
     /// <summary>Whether units may come from the cache and go into it.</summary>
     internal bool UsesCache { get; init; } = true;
+
+    /// <summary>Whether to say how long each stage took.</summary>
+    internal bool IsVerbose { get; init; }
 }

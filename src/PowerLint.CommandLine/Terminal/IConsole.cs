@@ -12,6 +12,9 @@ internal interface IConsole
     /// <summary>Whether standard output is a terminal that understands colour.</summary>
     bool IsOutputTerminal { get; }
 
+    /// <summary>Whether standard error is a terminal that somebody watches.</summary>
+    bool IsErrorTerminal { get; }
+
     /// <summary>The folder that relative paths start from.</summary>
     string WorkingDirectory { get; }
 

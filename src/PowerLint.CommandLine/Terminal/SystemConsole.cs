@@ -28,6 +28,12 @@ internal sealed class SystemConsole : IConsole
         && !string.Equals(Environment.GetEnvironmentVariable("TERM"), "dumb", StringComparison.Ordinal);
 
     /// <inheritdoc/>
+    public bool IsErrorTerminal =>
+        !Console.IsErrorRedirected
+        && !string.Equals(Environment.GetEnvironmentVariable("TERM"), "dumb", StringComparison.Ordinal)
+        && Environment.GetEnvironmentVariable("CI") is not { Length: > 0 };
+
+    /// <inheritdoc/>
     public string WorkingDirectory => Environment.CurrentDirectory;
 
     /// <inheritdoc/>

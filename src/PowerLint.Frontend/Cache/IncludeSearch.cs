@@ -16,12 +16,16 @@ internal sealed class IncludeSearch
     private readonly ConcurrentDictionary<(string Folders, string File), ulong> _known = new();
 
     /// <summary>The folders that a command line searches.</summary>
-    public static IReadOnlyList<string> Folders(IReadOnlyList<string> arguments, string directory)
+    public static IReadOnlyList<string> Folders(IReadOnlyList<string> arguments, string directory) =>
+        Folders(arguments, directory, FolderFlags);
+
+    /// <summary>The folders that some of the flags of a command line name.</summary>
+    public static IReadOnlyList<string> Folders(IReadOnlyList<string> arguments, string directory, string[] folderFlags)
     {
         var folders = new List<string>();
         for (var i = 0; i < arguments.Count; i++)
         {
-            var flag = Array.Find(FolderFlags, known => arguments[i].StartsWith(known, StringComparison.Ordinal));
+            var flag = Array.Find(folderFlags, known => arguments[i].StartsWith(known, StringComparison.Ordinal));
             if (flag is null)
             {
                 continue;

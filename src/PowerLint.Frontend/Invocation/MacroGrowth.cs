@@ -1,282 +1,137 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 
 namespace PowerLint.Frontend;
 
 /// <summary>
-/// Estimates how many tokens the lines of a file expand to, before the parser does it: macros that name each other several times over
-/// double with each level, and the parser knows no bound. Looks at a file and the files that it includes by a quoted name beside
-/// it. An estimate: conditional sections are all taken, and names that pasting makes are not seen.
+/// Estimates how many tokens the lines of a unit expand to, before the parser does it: macros that name each other several times over
+/// double with each level, and the parser knows no bound. Looks at a file and what it includes from the firmware's own folders,
+/// each file once in a run. An estimate: conditional sections are all taken, and names that pasting makes are not seen.
 /// </summary>
 internal sealed class MacroGrowth
 {
     // Beyond any table that people write, and still some 100 MB in the parser.
     private const double MostTokens = 1_000_000;
-    private const int MostFiles = 100;
+    private const int MostFiles = 1000;
 
-    private readonly Dictionary<string, Macro> _macros = new(StringComparer.Ordinal);
-    private readonly HashSet<string> _files = new(StringComparer.Ordinal);
-    private readonly List<(string File, int Line, List<string> Tokens)> _uses = [];
+    private static readonly string[] FolderFlags = ["-I", "-iquote"];
+
+    private readonly ConcurrentDictionary<string, SourceScan?> _scans = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Headers> _headers = new(StringComparer.Ordinal);
 
     /// <summary>The first line that grows too far, or null.</summary>
-    public static SourceError? Excess(string file)
+    public SourceError? Excess(string file, IReadOnlyList<string> arguments, string directory)
     {
-        var growth = new MacroGrowth();
-        growth.Scan(file);
-
-        // Growth by a million needs some levels of macros.
-        if (growth._macros.Count < 3)
+        if (Scan(file) is not { } main)
         {
             return null;
         }
 
-        foreach (var (path, line, tokens) in growth._uses)
+        var headers = HeadersOf(main, IncludeSearch.Folders(arguments, directory, FolderFlags));
+        if (main.Definitions.Count == 0 && headers.Table.Count == 0)
         {
-            if (growth.Weigh(tokens, []).Own > MostTokens)
+            return null;
+        }
+
+        // The headers' table serves as it is where the unit's own macros are none of those that the headers' stand on.
+        var isApart = main.Definitions.TrueForAll(definition => !headers.Names.Contains(definition.Name));
+        if (isApart && headers.IsTame && main.Definitions.Count == 0)
+        {
+            return IsTame(main, headers.Table) ? null : FirstExcess([main], headers.Table);
+        }
+
+        var table = new MacroTable([.. headers.Files, main]);
+        return (isApart && headers.IsTame) || headers.Files.TrueForAll(header => IsTame(header, table))
+            ? IsTame(main, table)
+                ? null
+                : FirstExcess([main], table)
+            : FirstExcess([.. headers.Files, main], table);
+    }
+
+    private static SourceError? FirstExcess(IEnumerable<SourceScan> files, MacroTable table)
+    {
+        foreach (var file in files)
+        {
+            foreach (var (line, text) in file.PlainLines())
             {
-                return new SourceError(
-                    path,
-                    line,
-                    1,
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"The macros on this line expand to more than {MostTokens:N0} tokens. Leave the file out, or take the macros apart."
-                    )
-                );
+                if (table.Expanded(text) > MostTokens)
+                {
+                    return new SourceError(
+                        file.Path,
+                        line,
+                        1,
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"The macros on this line expand to more than {MostTokens:N0} tokens. Leave the file out, or take the macros apart."
+                        )
+                    );
+                }
             }
         }
 
         return null;
     }
 
-    private void Scan(string file)
+    // A line without a call in a call grows at most by the longest macro in the place of each token, each repeated as an argument.
+    private static bool IsTame(SourceScan file, MacroTable table) =>
+        file.MostTokens * table.MostOwn * Math.Max(1, table.MostUses) <= MostTokens
+        && file.NestedCalls.TrueForAll(line => table.Expanded(line.Text) <= MostTokens);
+
+    private Headers HeadersOf(SourceScan main, IReadOnlyList<string> folders)
     {
-        if (_files.Count >= MostFiles || !_files.Add(file) || !File.Exists(file))
-        {
-            return;
-        }
-
-        var number = 0;
-        var logical = "";
-        var first = 0;
-        foreach (var line in File.ReadLines(file))
-        {
-            number++;
-            first = logical.Length == 0 ? number : first;
-            logical += line;
-            if (logical.EndsWith('\\') && logical.Length < 100_000)
-            {
-                logical = logical[..^1] + " ";
-                continue;
-            }
-
-            Take(file, first, logical);
-            logical = "";
-        }
-    }
-
-    private void Take(string file, int line, string text)
-    {
-        var trimmed = text.AsSpan().TrimStart();
-        if (trimmed.Length == 0)
-        {
-            return;
-        }
-
-        if (trimmed[0] != '#')
-        {
-            // Only lines that name a macro can grow; most do not.
-            var tokens = Tokens(text);
-            if (tokens.Exists(_macros.ContainsKey))
-            {
-                _uses.Add((file, line, tokens));
-            }
-
-            return;
-        }
-
-        var directive = trimmed[1..].TrimStart();
-        if (directive.StartsWith("include"))
-        {
-            var parts = directive.ToString().Split('"');
-            if (parts.Length == 3)
-            {
-                Scan(Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file) ?? "", parts[1])));
-            }
-        }
-        else if (directive.StartsWith("define"))
-        {
-            Define(directive["define".Length..].TrimStart().ToString());
-        }
-    }
-
-    private void Define(string text)
-    {
-        var end = 0;
-        while (end < text.Length && (char.IsLetterOrDigit(text[end]) || text[end] == '_'))
-        {
-            end++;
-        }
-
-        var name = text[..end];
-        string[]? parameters = null;
-        if (end < text.Length && text[end] == '(' && text.IndexOf(')', end) is > 0 and var close)
-        {
-            parameters = text[(end + 1)..close].Split(',', StringSplitOptions.TrimEntries);
-            end = close + 1;
-        }
-
-        // Of several definitions the last one counts.
-        _macros[name] = new Macro(parameters, Tokens(text[end..]));
-    }
-
-    private Weight WeightOf(Macro macro)
-    {
-        if (macro.Known is { } known)
+        // What a unit includes follows from where it lies and what it names.
+        var key = string.Join('\n', [Path.GetDirectoryName(main.Path) ?? "", .. folders, "", .. main.Includes]);
+        if (_headers.TryGetValue(key, out var known))
         {
             return known;
         }
 
-        if (macro.IsActive)
-        {
-            // A macro does not expand within itself.
-            return new Weight(1, []);
-        }
+        var files = new List<SourceScan>();
+        var seen = new HashSet<string>(StringComparer.Ordinal) { main.Path };
+        Collect(main);
+        var table = new MacroTable(files);
+        var headers = new Headers(
+            files,
+            table,
+            files
+                .SelectMany(file => file.NamesInBodies.Concat(file.Definitions.Select(macro => macro.Name)))
+                .ToHashSet(StringComparer.Ordinal),
+            files.TrueForAll(file => IsTame(file, table))
+        );
+        _headers[key] = headers;
+        return headers;
 
-        macro.IsActive = true;
-        var weight = Weigh(macro.Body, macro.Parameters ?? []);
-        macro.IsActive = false;
-        macro.Known = weight;
-        return weight;
-    }
-
-    // How many tokens a run of tokens expands to, and how often each parameter is in it.
-    private Weight Weigh(List<string> tokens, string[] parameters)
-    {
-        var own = 0.0;
-        var uses = new double[parameters.Length];
-        for (var i = 0; i < tokens.Count; i++)
+        // A loop over a list of work: includes may nest as deep as they like.
+        void Collect(SourceScan from)
         {
-            var parameter = Array.IndexOf(parameters, tokens[i]);
-            if (parameter >= 0)
+            var work = new Stack<SourceScan>([from]);
+            while (work.TryPop(out var including))
             {
-                uses[parameter]++;
-            }
-            else if (!_macros.TryGetValue(tokens[i], out var macro))
-            {
-                own++;
-            }
-            else if (macro.Parameters is null)
-            {
-                own += WeightOf(macro).Own;
-            }
-            else if (i + 1 < tokens.Count && tokens[i + 1] == "(")
-            {
-                var inner = WeightOf(macro);
-                own += inner.Own;
-                var arguments = Arguments(tokens, i + 1, out i);
-                for (var j = 0; j < arguments.Count; j++)
+                foreach (var name in including.Includes)
                 {
-                    // Arguments beyond the parameters are those of the ellipsis, the last one.
-                    var times = inner.Uses.Length == 0 ? 1 : inner.Uses[Math.Min(j, inner.Uses.Length - 1)];
-                    var argument = Weigh(arguments[j], parameters);
-                    own += times * argument.Own;
-                    for (var k = 0; k < uses.Length; k++)
+                    foreach (var folder in folders.Prepend(Path.GetDirectoryName(including.Path) ?? ""))
                     {
-                        uses[k] += times * argument.Uses[k];
+                        var path = Path.GetFullPath(Path.Combine(folder, name));
+                        if (seen.Contains(path))
+                        {
+                            break;
+                        }
+
+                        if (files.Count < MostFiles && Scan(path) is { } header)
+                        {
+                            seen.Add(path);
+                            files.Add(header);
+                            work.Push(header);
+                            break;
+                        }
                     }
                 }
             }
-            else
-            {
-                own++;
-            }
         }
-
-        return new Weight(own, uses);
     }
 
-    private static List<List<string>> Arguments(List<string> tokens, int open, out int close)
-    {
-        var arguments = new List<List<string>> { new() };
-        var depth = 0;
-        for (close = open; close < tokens.Count; close++)
-        {
-            var token = tokens[close];
-            depth += token is "(" ? 1 : 0;
-            depth -= token is ")" ? 1 : 0;
-            if (depth == 0)
-            {
-                break;
-            }
+    private SourceScan? Scan(string path) =>
+        _scans.GetOrAdd(path, static file => File.Exists(file) ? SourceScan.Of(file) : null);
 
-            if (depth == 1 && token is ",")
-            {
-                arguments.Add([]);
-            }
-            else if (close > open)
-            {
-                arguments[^1].Add(token);
-            }
-        }
-
-        return arguments;
-    }
-
-    private static List<string> Tokens(string text)
-    {
-        var tokens = new List<string>();
-        for (var i = 0; i < text.Length; )
-        {
-            var start = i;
-            var character = text[i];
-            if (char.IsWhiteSpace(character))
-            {
-                i++;
-                continue;
-            }
-
-            if (character == '/' && i + 1 < text.Length && text[i + 1] == '/')
-            {
-                break;
-            }
-
-            if (char.IsLetterOrDigit(character) || character == '_')
-            {
-                while (i < text.Length && (char.IsLetterOrDigit(text[i]) || text[i] == '_'))
-                {
-                    i++;
-                }
-            }
-            else if (character is '"' or '\'')
-            {
-                for (i++; i < text.Length && text[i] != character; i++)
-                {
-                    i += text[i] == '\\' ? 1 : 0;
-                }
-
-                i = Math.Min(i + 1, text.Length);
-            }
-            else
-            {
-                i++;
-            }
-
-            tokens.Add(text[start..i]);
-        }
-
-        return tokens;
-    }
-
-    private sealed class Macro(string[]? parameters, List<string> body)
-    {
-        public string[]? Parameters { get; } = parameters;
-
-        public List<string> Body { get; } = body;
-
-        public bool IsActive { get; set; }
-
-        public Weight? Known { get; set; }
-    }
-
-    private sealed record Weight(double Own, double[] Uses);
+    private sealed record Headers(List<SourceScan> Files, MacroTable Table, HashSet<string> Names, bool IsTame);
 }

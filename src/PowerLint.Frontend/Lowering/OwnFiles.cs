@@ -5,7 +5,7 @@ namespace PowerLint.Frontend;
 /// <summary>A file of the firmware's own.</summary>
 internal sealed record OwnFile(SourceFile Source, byte[] Content);
 
-/// <summary>The files of a unit that are not system headers.</summary>
+/// <summary>The files of a unit that are not system headers, and mention the clock or the product.</summary>
 internal static class OwnFiles
 {
     public static IReadOnlyList<OwnFile> Of(ClangUnit unit, SourceMap sources)
@@ -14,7 +14,11 @@ internal static class OwnFiles
         foreach (var file in unit.Files())
         {
             var source = sources.FileOf(LibClang.clang_getLocationForOffset(unit.Handle, file, 0));
-            if (!source.IsSystem && !source.Path.StartsWith(OwnHeaders.Folder, StringComparison.Ordinal))
+            if (
+                sources.IsOfInterest(file)
+                && !source.IsSystem
+                && !source.Path.StartsWith(OwnHeaders.Folder, StringComparison.Ordinal)
+            )
             {
                 files.Add(new OwnFile(source, unit.Contents(file).ToArray()));
             }

@@ -6,7 +6,7 @@ namespace PowerLint.Frontend;
 /// <summary>
 /// Turns libclang's locations into the program's positions: the place where macros are expanded, columns in UTF-16 units.
 /// </summary>
-internal sealed unsafe class SourceMap(ClangUnit unit, string workingDirectory)
+internal sealed unsafe class SourceMap(ClangUnit unit, string workingDirectory, FileTraits traits)
 {
     private readonly Dictionary<nint, MappedFile> _files = [];
 
@@ -68,6 +68,9 @@ internal sealed unsafe class SourceMap(ClangUnit unit, string workingDirectory)
     /// <summary>The bytes of a file.</summary>
     public ReadOnlySpan<byte> Contents(nint file) => unit.Contents(file);
 
+    /// <summary>Whether a file that was asked for before mentions the clock or the product.</summary>
+    public bool IsOfInterest(nint file) => _files.TryGetValue(file, out var mapped) && mapped.Traits.IsOfInterest;
+
     private MappedFile File(nint handle, CXSourceLocation location)
     {
         if (!_files.TryGetValue(handle, out var mapped))
@@ -78,7 +81,7 @@ internal sealed unsafe class SourceMap(ClangUnit unit, string workingDirectory)
             mapped = new MappedFile(
                 handle,
                 new SourceFile(path, isSystem),
-                unit.Contents(handle).IndexOfAnyExceptInRange((byte)0, (byte)127) < 0
+                traits.Of(path, handle, unit.Contents(handle))
             );
             _files.Add(handle, mapped);
         }
@@ -88,7 +91,7 @@ internal sealed unsafe class SourceMap(ClangUnit unit, string workingDirectory)
 
     private int Utf16Column(MappedFile file, int column, int offset)
     {
-        if (file.IsAscii || column <= 1)
+        if (file.Traits.IsAscii || column <= 1)
         {
             return column;
         }
@@ -100,5 +103,5 @@ internal sealed unsafe class SourceMap(ClangUnit unit, string workingDirectory)
             : Encoding.UTF8.GetCharCount(contents[lineStart..offset]) + 1;
     }
 
-    private sealed record MappedFile(nint Handle, SourceFile Source, bool IsAscii);
+    private sealed record MappedFile(nint Handle, SourceFile Source, FileTraits.Traits Traits);
 }

@@ -21,11 +21,11 @@ internal sealed class UnitLowering
     private readonly Queue<Action> _work = new();
     private int _unnamed;
 
-    public UnitLowering(ClangUnit unit, SourceFile source, string workingDirectory)
+    public UnitLowering(ClangUnit unit, SourceFile source, string workingDirectory, FileTraits traits)
     {
         _unit = unit;
         _source = source;
-        Sources = new SourceMap(unit, workingDirectory);
+        Sources = new SourceMap(unit, workingDirectory, traits);
         var architecture = unit.Triple.Split('-')[0];
         Target = new TargetLayout(
             architecture.StartsWith("arm", StringComparison.Ordinal)

@@ -7,22 +7,32 @@ namespace PowerLint.Frontend;
 internal sealed record ReadUnit(TranslationUnit? Unit, IReadOnlyList<SourceError> Errors, bool IsFromCache = false);
 
 /// <summary>Parses and lowers units side by side. The order of the results is that of the request.</summary>
-internal static class UnitReader
+/// <param name="cache">Where lowered units are kept, or null.</param>
+/// <param name="progress">Told after each unit, or null.</param>
+internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progress)
 {
     // Parsing and lowering follow the tree: long chains of operators nest deeply. Pages that are not touched cost nothing.
     private const int StackBytes = 512 * 1024 * 1024;
 
-    public static IReadOnlyList<ReadUnit> ReadAll(
-        IReadOnlyList<ParserInvocation> invocations,
-        UnitCache? cache,
-        CancellationToken cancellation
-    )
+    private readonly MacroGrowth _growth = new();
+    private readonly FileTraits _traits = new();
+    private readonly ReadClock _clock = new();
+
+    /// <summary>What was spent so far.</summary>
+    public ReadTimes Times => _clock.Times;
+
+    public IReadOnlyList<ReadUnit> ReadAll(IReadOnlyList<ParserInvocation> invocations, CancellationToken cancellation)
     {
         var results = new ReadUnit[invocations.Count];
+        var done = 0;
         RunAll(
             invocations.Count,
             Environment.ProcessorCount,
-            i => results[i] = Read(invocations[i], cache, cancellation),
+            i =>
+            {
+                results[i] = Read(invocations[i], cancellation);
+                progress?.Invoke(new ReadProgress(Interlocked.Increment(ref done), results.Length));
+            },
             cancellation
         );
         cache?.Trim();
@@ -47,20 +57,15 @@ internal static class UnitReader
     {
         ExceptionDispatchInfo? failure = null;
         var next = -1;
-        var workers = Enumerable
-            .Range(0, Math.Min(mostWorkers, count))
-            .Select(_ => new Thread(Work, StackBytes) { IsBackground = true })
-            .ToArray();
-        foreach (var worker in workers)
+        var workers = Math.Min(mostWorkers, count);
+        using var open = new CountdownEvent(workers);
+        for (var i = 0; i < workers; i++)
         {
-            worker.Start();
+            new Thread(Work, StackBytes) { IsBackground = true }.Start();
         }
 
-        foreach (var worker in workers)
-        {
-            worker.Join();
-        }
-
+        // Not until all have ended, where the user has had enough: the parser does not look up from a file.
+        open.Wait(cancellation);
         failure?.Throw();
 
         void Work()
@@ -81,23 +86,40 @@ internal static class UnitReader
             {
                 failure ??= ExceptionDispatchInfo.Capture(error);
             }
+
+            try
+            {
+                open.Signal();
+            }
+            catch (ObjectDisposedException)
+            {
+                // The run was cancelled, and nobody waits any more.
+            }
         }
     }
 
-    private static ReadUnit Read(ParserInvocation invocation, UnitCache? cache, CancellationToken cancellation)
+    private ReadUnit Read(ParserInvocation invocation, CancellationToken cancellation)
     {
         var command = invocation.Command;
-        if (cache?.Find(invocation) is { } kept)
+        if (cache is not null && _clock.Measure(ReadClock.Stage.Cache, () => cache.Find(invocation)) is { } kept)
         {
             return new ReadUnit(kept, [], IsFromCache: true);
         }
 
-        if (MacroGrowth.Excess(command.File) is { } excess)
+        var excess = _clock.Measure(
+            ReadClock.Stage.Screening,
+            () => _growth.Excess(command.File, invocation.Arguments, command.Directory)
+        );
+        if (excess is not null)
         {
             return new ReadUnit(null, [excess]);
         }
 
-        var error = ClangUnit.TryParse(command.File, invocation.Arguments, invocation.Unsaved, out var unit);
+        ClangUnit? unit = null;
+        var error = _clock.Measure(
+            ReadClock.Stage.Parsing,
+            () => ClangUnit.TryParse(command.File, invocation.Arguments, invocation.Unsaved, out unit)
+        );
         if (unit is null)
         {
             return new ReadUnit(null, [new SourceError(command.File, 0, 0, Refusal(error))]);
@@ -105,22 +127,36 @@ internal static class UnitReader
 
         using (unit)
         {
-            var source = new SourceFile(command.File, IsSystem: false);
-            var lowering = new UnitLowering(unit, source, command.Directory);
-            var errors = ParserMessages.Errors(unit, lowering);
-            var files = OwnFiles.Of(unit, lowering.Sources);
-            var lowered = lowering.Lower(
-                MacroCollection.Collect(invocation, files),
-                CommentCollection.Collect(files),
-                cancellation
-            );
-            if (errors.Count == 0)
+            var read = _clock.Measure(ReadClock.Stage.Lowering, () => Lower(unit, invocation, cancellation));
+            if (cache is not null && read is { Errors.Count: 0, Unit: { } lowered })
             {
-                cache?.Keep(invocation, unit, lowered);
+                _clock.Measure(
+                    ReadClock.Stage.Cache,
+                    () =>
+                    {
+                        cache.Keep(invocation, unit, lowered);
+                        return 0;
+                    }
+                );
             }
 
-            return new ReadUnit(lowered, errors);
+            return read;
         }
+    }
+
+    private ReadUnit Lower(ClangUnit unit, ParserInvocation invocation, CancellationToken cancellation)
+    {
+        var command = invocation.Command;
+        var source = new SourceFile(command.File, IsSystem: false);
+        var lowering = new UnitLowering(unit, source, command.Directory, _traits);
+        var errors = ParserMessages.Errors(unit, lowering);
+        var files = OwnFiles.Of(unit, lowering.Sources);
+        var lowered = lowering.Lower(
+            MacroCollection.Collect(invocation, files),
+            CommentCollection.Collect(files),
+            cancellation
+        );
+        return new ReadUnit(lowered, errors);
     }
 
     // CXError_Crashed: the library's own recovery has caught it.

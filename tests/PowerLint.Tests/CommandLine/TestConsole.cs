@@ -14,6 +14,8 @@ internal sealed class TestConsole(string workingDirectory, bool isTerminal = fal
 
     public bool IsOutputTerminal => isTerminal;
 
+    public bool IsErrorTerminal => false;
+
     public string WorkingDirectory => workingDirectory;
 
     public string? CacheFolder { get; init; }

@@ -1,8 +1,15 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+
+// All that crosses into the library is plain data: calls need no stubs that would be compiled while the program runs.
+[assembly: DisableRuntimeMarshalling]
 
 namespace PowerLint.Frontend;
 
-/// <summary>The part of libclang's C interface that the front end uses, one to one.</summary>
+/// <summary>
+/// The part of libclang's C interface that the front end uses, one to one. Calls that only look at a field of a node are made without
+/// telling the garbage collector.
+/// </summary>
 internal static unsafe partial class LibClang
 {
     private const string Library = NativeLibraryLoader.Name;
@@ -60,12 +67,15 @@ internal static unsafe partial class LibClang
     );
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial int clang_Cursor_isNull(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial uint clang_equalCursors(CXCursor left, CXCursor right);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial uint clang_hashCursor(CXCursor cursor);
 
     [LibraryImport(Library)]
@@ -81,12 +91,14 @@ internal static unsafe partial class LibClang
     public static partial CXCursor clang_getCanonicalCursor(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial uint clang_isCursorDefinition(CXCursor cursor);
 
     [LibraryImport(Library)]
     public static partial CXCursor clang_getCursorSemanticParent(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXType clang_getCursorType(CXCursor cursor);
 
     [LibraryImport(Library)]
@@ -96,12 +108,15 @@ internal static unsafe partial class LibClang
     public static partial CXLinkageKind clang_getCursorLinkage(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXStorageClass clang_Cursor_getStorageClass(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial uint clang_Cursor_isFunctionInlined(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial uint clang_Cursor_hasAttrs(CXCursor cursor);
 
     [LibraryImport(Library)]
@@ -117,9 +132,11 @@ internal static unsafe partial class LibClang
     public static partial CXCursor clang_Cursor_getArgument(CXCursor cursor, uint index);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXBinaryOperatorKind clang_getCursorBinaryOperatorKind(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXUnaryOperatorKind clang_getCursorUnaryOperatorKind(CXCursor cursor);
 
     [LibraryImport(Library)]
@@ -141,15 +158,18 @@ internal static unsafe partial class LibClang
     public static partial uint clang_Cursor_isAnonymous(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXSourceLocation clang_getCursorLocation(CXCursor cursor);
 
     [LibraryImport(Library)]
     public static partial CXSourceRange clang_getCursorExtent(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXSourceLocation clang_getRangeStart(CXSourceRange range);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXSourceLocation clang_getRangeEnd(CXSourceRange range);
 
     [LibraryImport(Library)]
@@ -184,6 +204,7 @@ internal static unsafe partial class LibClang
 
     /// <summary>Seconds since 1970; <c>time_t</c> has 64 bits wherever the program runs.</summary>
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial long clang_getFileTime(nint file);
 
     [LibraryImport(Library)]
@@ -200,24 +221,29 @@ internal static unsafe partial class LibClang
     );
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial uint clang_equalTypes(CXType left, CXType right);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXType clang_getCanonicalType(CXType type);
 
     [LibraryImport(Library)]
     public static partial CXType clang_getUnqualifiedType(CXType type);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial uint clang_isConstQualifiedType(CXType type);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial uint clang_isVolatileQualifiedType(CXType type);
 
     [LibraryImport(Library)]
     public static partial CXString clang_getTypeSpelling(CXType type);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXType clang_getPointeeType(CXType type);
 
     [LibraryImport(Library)]

@@ -1,0 +1,33 @@
+namespace PowerLint.Analysis;
+
+/// <summary>
+/// A node of a <see cref="PersistentMap{T}"/>. Not generic, so that telling the kinds apart and making new ones costs no look-up of a
+/// type at run time: the map is at the bottom of all that the analysis does.
+/// </summary>
+internal abstract class PatriciaNode;
+
+/// <summary>One entry.</summary>
+internal sealed class PatriciaLeaf(ulong key, object value) : PatriciaNode
+{
+    public readonly ulong Key = key;
+
+    public readonly object Value = value;
+}
+
+/// <summary>Two subtrees whose keys differ first in one bit.</summary>
+/// <param name="prefix">Any key below the branch; only its bits above the bit count.</param>
+/// <param name="bit">The bit.</param>
+/// <param name="left">The keys without the bit.</param>
+/// <param name="right">The keys with it.</param>
+internal sealed class PatriciaBranch(ulong prefix, ulong bit, PatriciaNode left, PatriciaNode right) : PatriciaNode
+{
+    public readonly ulong Prefix = prefix;
+
+    public readonly ulong Bit = bit;
+
+    public readonly PatriciaNode Left = left;
+
+    public readonly PatriciaNode Right = right;
+
+    public bool Matches(ulong key) => ((key ^ Prefix) & ~(Bit | (Bit - 1))) == 0;
+}
