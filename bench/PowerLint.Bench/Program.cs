@@ -5,6 +5,7 @@ using PowerLint.Frontend;
 
 // Without arguments: 1, 10, 100 and 300 thousand lines, each in a process of its own, as a table.
 // With thousands of lines as arguments: those. --measure LINES prints one raw row (what the child processes do).
+// With models: how long a fresh process takes to load a part; --load PART FOLDER prints the milliseconds of one.
 var devices = Path.Combine(AppContext.BaseDirectory, "devices");
 if (args is ["--measure", var size])
 {
@@ -22,6 +23,18 @@ if (args is ["--write", var kind, var place, var number])
 if (args is ["--parse", var database])
 {
     Console.WriteLine(FirmwareReader.ParseOnly(new ReadRequest { Database = database, WorkingDirectory = database }));
+    return 0;
+}
+
+if (args is ["--load", var part, var folder])
+{
+    Console.WriteLine(ModelLoading.Load(part, folder).ToString(CultureInfo.InvariantCulture));
+    return 0;
+}
+
+if (args is ["models"])
+{
+    ModelLoading.Print(devices);
     return 0;
 }
 

@@ -11,7 +11,9 @@ public sealed class LayeringTests
     {
         ["PowerLint.Program"] = [],
         ["PowerLint.Frontend"] = ["PowerLint.Program"],
-        ["PowerLint.Devices"] = [],
+        ["PowerLint.Devices.Generator"] = [],
+        ["PowerLint.Devices"] = ["PowerLint.Devices.Generator"],
+        ["PowerLint.Devices.Digest"] = ["PowerLint.Devices"],
         ["PowerLint.Analysis"] = ["PowerLint.Program", "PowerLint.Devices"],
         ["PowerLint.Rules.Generator"] = [],
         ["PowerLint.Rules"] =
@@ -39,6 +41,7 @@ public sealed class LayeringTests
             "PowerLint.Rules",
             "PowerLint.Currents",
             "PowerLint.Reports",
+            "PowerLint.Devices.Digest",
         ],
     };
 

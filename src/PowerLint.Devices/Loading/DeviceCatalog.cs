@@ -3,26 +3,31 @@ using System.Collections.Immutable;
 namespace PowerLint.Devices;
 
 /// <summary>
-/// The device models of a folder: names parts, recognises one from a compiler's flags, loads one. Only the file of the
-/// part's family, and what it extends, is read for a model.
+/// The device models of a folder: names parts, recognises one from a compiler's flags, loads one. Models come from the digest
+/// beside the files where it is of these files; otherwise the file of the part's family, and what it extends, is read.
 /// </summary>
 public sealed class DeviceCatalog
 {
     private readonly string _folder;
     private readonly ImmutableArray<FamilyHead> _heads;
-    private readonly SortedDictionary<string, (FamilyHead Head, FamilyMember Member)> _members = new(
-        StringComparer.Ordinal
-    );
+    private readonly ModelDigest? _digest;
+    private readonly Dictionary<string, Place> _members = new(StringComparer.Ordinal);
 
-    private DeviceCatalog(string folder, ImmutableArray<FamilyHead> heads, DeviceModelErrors errors)
+    private DeviceCatalog(
+        string folder,
+        ImmutableArray<FamilyHead> heads,
+        ModelDigest? digest,
+        DeviceModelErrors errors
+    )
     {
         _folder = folder;
         _heads = heads;
+        _digest = digest;
         foreach (var head in heads)
         {
             foreach (var member in head.Members)
             {
-                if (!_members.TryAdd(member.Name, (head, member)))
+                if (!_members.TryAdd(member.Name, new Place(head, member)))
                 {
                     errors.Add(
                         member.At,
@@ -37,7 +42,7 @@ public sealed class DeviceCatalog
     public static string DefaultFolder => Path.Combine(AppContext.BaseDirectory, "devices");
 
     /// <summary>Parts that can be loaded, as their compilers name them, in order.</summary>
-    public ImmutableArray<string> Names => [.. _members.Keys];
+    public ImmutableArray<string> Names => [.. _members.Keys.Order(StringComparer.Ordinal)];
 
     /// <summary>Families with their members, in order of the family's name.</summary>
     public ImmutableArray<(string Family, ImmutableArray<string> Members)> Families =>
@@ -55,6 +60,16 @@ public sealed class DeviceCatalog
     public static DeviceCatalog Open(string? folder = null)
     {
         folder ??= DefaultFolder;
+        return ModelDigest.TryOpen(folder) is { } digest
+            ? new DeviceCatalog(folder, digest.Heads, digest, new DeviceModelErrors())
+            : OpenFiles(folder);
+    }
+
+    /// <summary>Opens the models of a folder from their files alone.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <exception cref="DeviceModelException">The folder cannot be read, or the head of a file is wrong.</exception>
+    internal static DeviceCatalog OpenFiles(string folder)
+    {
         var errors = new DeviceModelErrors();
         if (!Directory.Exists(folder))
         {
@@ -73,17 +88,23 @@ public sealed class DeviceCatalog
                 .Order(StringComparer.Ordinal)
                 .Select(path => FamilyHead.Read(path, errors)),
         ];
-        var catalog = new DeviceCatalog(folder, heads, errors);
+        var catalog = new DeviceCatalog(folder, heads, digest: null, errors);
         errors.ThrowIfAny();
         return catalog;
     }
+
+    /// <summary>Whether models come from a digest.</summary>
+    internal bool IsDigested => _digest is not null;
+
+    /// <summary>The members that a file lists.</summary>
+    internal ImmutableArray<FamilyMember> MembersIn(string path) =>
+        _heads.First(head => string.Equals(head.Path, path, StringComparison.Ordinal)).Members;
 
     /// <summary>Whether there is a model of that name.</summary>
     public bool Has(string name) => Find(name) is not null;
 
     /// <summary>Parts with a similar name, nearest first.</summary>
-    public ImmutableArray<string> Nearest(string name, int count = 5) =>
-        [.. NearestNames.Of(name, _members.Keys, count)];
+    public ImmutableArray<string> Nearest(string name, int count = 5) => [.. NearestNames.Of(name, Names, count)];
 
     /// <summary>Loads a part's model.</summary>
     /// <param name="name">The part as its compiler names it; capitals do not matter.</param>
@@ -95,12 +116,17 @@ public sealed class DeviceCatalog
         var errors = new DeviceModelErrors();
         if (Find(name) is not { } found)
         {
-            errors.Add(_folder, 0, $"no model of a device '{name}'{NearestNames.Hint(name, _members.Keys)}");
+            errors.Add(_folder, 0, $"no model of a device '{name}'{NearestNames.Hint(name, Names)}");
             errors.ThrowIfAny();
             throw new InvalidOperationException("unreachable");
         }
 
         var (head, member) = found;
+        if (_digest?.Load(member.Name, new OptionOverrides(optionOverrides)) is { } digested)
+        {
+            return digested;
+        }
+
         using var text = new StreamReader(head.Path);
         var family = DeviceFileParser.ParseAll(head.Path, text, errors);
         errors.ThrowIfAny();
@@ -179,8 +205,11 @@ public sealed class DeviceCatalog
         };
     }
 
-    private (FamilyHead Head, FamilyMember Member)? Find(string name) =>
+    private Place? Find(string name) =>
         _members.TryGetValue(name, out var found) || _members.TryGetValue(name.ToLowerInvariant(), out found)
             ? found
             : null;
+
+    /// <summary>Where a part stands.</summary>
+    private sealed record Place(FamilyHead Head, FamilyMember Member);
 }

@@ -3,15 +3,18 @@ namespace PowerLint.Devices;
 /// <summary>Fuses and option bytes that the configuration sets: whole (<c>LFUSE</c>) or by field (<c>LFUSE.CKOUT</c>).</summary>
 internal sealed class OptionOverrides(IReadOnlyDictionary<string, ulong>? values)
 {
-    private readonly SortedDictionary<string, ulong> _values = new(
-        values?.ToDictionary(v => v.Key, v => v.Value, StringComparer.Ordinal) ?? [],
-        StringComparer.Ordinal
-    );
+    private readonly (string Key, ulong Set)[] _values =
+        values is null || values.Count == 0
+            ? []
+            : [.. values.Select(v => (v.Key, v.Value)).OrderBy(v => v.Key, StringComparer.Ordinal)];
 
     private readonly HashSet<string> _used = new(StringComparer.Ordinal);
 
+    /// <summary>Whether the factory's settings stay as they are.</summary>
+    public bool IsEmpty { get; } = values is null || values.Count == 0;
+
     /// <summary>Settings that fit no option of the part.</summary>
-    public IEnumerable<string> Unused => _values.Keys.Where(key => !_used.Contains(key));
+    public IEnumerable<string> Unused => _values.Select(value => value.Key).Where(key => !_used.Contains(key));
 
     /// <summary>The option's value with what the configuration sets.</summary>
     public ulong Apply(string register, ulong factory, IReadOnlyDictionary<string, Field> fields)

@@ -26,6 +26,8 @@ public enum RegisterKind
 /// <summary>A register of the model. Compares by identity within one model.</summary>
 public sealed class Register
 {
+    private ulong _reset;
+
     /// <summary>Unique name: <c>DDRB</c>, or <c>PORTA.PIN0CTRL</c> on parts whose headers know peripheral blocks.</summary>
     public required string Name { get; init; }
 
@@ -42,7 +44,11 @@ public sealed class Register
     public required int WidthBits { get; init; }
 
     /// <summary>Value after reset.</summary>
-    public ulong Reset { get; init; }
+    public ulong Reset
+    {
+        get => _reset;
+        init => _reset = value;
+    }
 
     /// <summary>Bits of <see cref="Reset"/> that are defined; the others are unknown after reset.</summary>
     public ulong ResetKnown { get; init; } = ulong.MaxValue;
@@ -70,6 +76,14 @@ public sealed class Register
 
     /// <inheritdoc/>
     public override string ToString() => Name;
+
+    /// <summary>The same register, with another value after reset.</summary>
+    internal Register WithReset(ulong reset)
+    {
+        var copy = (Register)MemberwiseClone();
+        copy._reset = reset;
+        return copy;
+    }
 }
 
 /// <summary>A named field.</summary>
