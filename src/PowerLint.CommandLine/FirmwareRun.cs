@@ -35,6 +35,9 @@ internal sealed class FirmwareRun
         _notices = notices;
     }
 
+    /// <summary>The image's name, where there are several or one was asked for by name; else null.</summary>
+    internal string? Image { get; private init; }
+
     /// <summary>How paths are shown.</summary>
     internal ReportPaths Paths { get; }
 
@@ -44,9 +47,21 @@ internal sealed class FirmwareRun
     /// <summary>Whether part of the firmware could not be looked at.</summary>
     internal bool IsIncomplete => _notices.Any(notice => notice.IsIncomplete);
 
-    /// <summary>Reads configuration, sources and device model.</summary>
-    /// <exception cref="UsageException">Something that was given cannot be used.</exception>
+    /// <summary>Reads configuration, sources and device model of one image.</summary>
+    /// <exception cref="UsageException">Something that was given cannot be used, or there are several images.</exception>
     internal static FirmwareRun Start(FirmwareRequest request, CommandSession session)
+    {
+        var runs = StartAll(request, session);
+        return runs.Length == 1
+            ? runs[0]
+            : throw new UsageException(
+                $"there are several images: choose one with --image: {string.Join(", ", runs.Select(run => run.Image))}"
+            );
+    }
+
+    /// <summary>Reads configuration, sources and device models: a run for each image, or for the one that was asked for.</summary>
+    /// <exception cref="UsageException">Something that was given cannot be used.</exception>
+    internal static ImmutableArray<FirmwareRun> StartAll(FirmwareRequest request, CommandSession session)
     {
         var progress = new RunProgress(session.Console, request.IsVerbose);
         var sources = SourceSelection.From(request, session);
@@ -54,46 +69,44 @@ internal sealed class FirmwareRun
         var catalog = progress.Stage("opening the device models", DeviceChoice.OpenCatalog);
         var name = DeviceChoice.Named(catalog, request.Device, settings);
         var read = progress.Stage("reading the sources", () => Read(sources, request, name, session, progress));
-        if (read.Times is { } times)
-        {
-            progress.Tell("  parser, over all threads", times.Parsing);
-            progress.Tell("  lowering, over all threads", times.Lowering);
-            progress.Tell("  screening of macros, over all threads", times.Screening);
-            progress.Tell(
-                "  cache, over all threads",
-                times.Cache,
-                string.Create(
-                    System.Globalization.CultureInfo.InvariantCulture,
-                    $": {read.UnitsFromCache} of {read.Units.Count} units from it"
-                )
-            );
-        }
-
-        var notices = ReadNotices.From(read);
+        progress.TellReading(read);
         if (read.Failure is { } failure && (failure.Kind != ReadFailureKind.NothingUsable || read.Errors.Count == 0))
         {
             throw new UsageException(failure.Message);
         }
 
         var paths = new ReportPaths(session.Console.WorkingDirectory);
-        var image = progress.Stage("linking", () => ImageLinker.Link(read.Units));
-        if (image is null && read.Errors.Count == 0)
+        var images = ImageChoice.Choose(read, request.Image);
+        if (images.Count == 0)
         {
-            throw new UsageException(
-                "no main() in the C files that were read: give all files of one image, the one with main() among them"
-            );
+            return
+            [
+                new FirmwareRun(
+                    settings,
+                    paths,
+                    device: null,
+                    image: null,
+                    ReadNotices.From(read, read.Units),
+                    progress
+                ),
+            ];
         }
 
-        if (image is null)
-        {
-            return new FirmwareRun(settings, paths, device: null, image: null, notices, progress);
-        }
+        var isNamed = images.Count > 1 || request.Image is not null;
+        return [.. images.Select(Open)];
 
-        notices.AddRange(ReadNotices.From(image));
-        name ??= DeviceChoice.Detect(catalog, request.CompilerFlags, image);
-        var device = progress.Stage("loading the device model", () => DeviceChoice.Load(catalog, name, settings));
-        SettingsChecks.Check(settings, device, settings.File is { } file ? paths.Show(file) : SettingsFile.Name);
-        return new FirmwareRun(settings, paths, device, image, notices, progress);
+        FirmwareRun Open(ImageUnits units)
+        {
+            var image = progress.Stage("linking", () => ImageLinker.Link(units.Units))!;
+            List<Notice> notices = [.. ReadNotices.From(read, units.Units), .. ReadNotices.From(image)];
+            var part = name ?? DeviceChoice.Detect(catalog, request.CompilerFlags, image);
+            var device = progress.Stage("loading the device model", () => DeviceChoice.Load(catalog, part, settings));
+            SettingsChecks.Check(settings, device, settings.File is { } file ? paths.Show(file) : SettingsFile.Name);
+            return new FirmwareRun(settings, paths, device, image, notices, progress)
+            {
+                Image = isNamed ? units.Name : null,
+            };
+        }
     }
 
     /// <summary>Runs the image in the abstract; null where the sources are too broken to be run.</summary>
@@ -138,6 +151,7 @@ internal sealed class FirmwareRun
         _progress.End();
         return new CheckReport
         {
+            Image = Image,
             Device = Device,
             Findings = findings,
             Allowed = allowed,

@@ -8,8 +8,8 @@ namespace PowerLint.CommandLine;
 /// <summary>Turns what the stages say about themselves into notices.</summary>
 internal static class ReadNotices
 {
-    /// <summary>What reading the sources has to say.</summary>
-    internal static List<Notice> From(ReadResult read) =>
+    /// <summary>What reading the sources has to say of some of its units.</summary>
+    internal static List<Notice> From(ReadResult read, IEnumerable<TranslationUnit> units) =>
         [
             .. read.Errors.Select(error => new Notice(
                 NoticeLevel.Error,
@@ -23,15 +23,17 @@ internal static class ReadNotices
                 notice.Id,
                 notice.Message,
                 Range: null,
-                IsIncomplete: false
+                notice.IsIncomplete
             )),
-            .. read.Gaps.Select(gap => new Notice(
-                NoticeLevel.Warning,
-                "lowering-gap",
-                $"{gap.Construct}: not understood and left out",
-                gap.Range,
-                IsIncomplete: true
-            )),
+            .. units
+                .SelectMany(unit => unit.Gaps)
+                .Select(gap => new Notice(
+                    NoticeLevel.Warning,
+                    "lowering-gap",
+                    $"{gap.Construct}: not understood and left out",
+                    gap.Range,
+                    IsIncomplete: true
+                )),
         ];
 
     /// <summary>What linking has to say.</summary>

@@ -14,19 +14,25 @@ public static class FirmwareReader
         try
         {
             // Which files and flags …
-            var commands = CommandSelection.Select(request, notices);
+            var selected = CommandSelection.Select(request, notices);
             // … what the parser must be told for them (this may ask a compiler for its header folders) …
-            var invocations = ParserInvocation.PrepareAll(commands, request, notices);
+            var invocations = ParserInvocation.PrepareAll(selected, request, notices);
             // … then parse and lower, each unit on its own.
             var cache = request.CacheFolder is { } folder
                 ? new UnitCache(new CacheStore(Path.Combine(folder, "units")))
                 : null;
             var reader = new UnitReader(cache, request.Progress);
             var parsed = reader.ReadAll(invocations, cancellation);
-            var units = parsed.Where(unit => unit.Unit is not null).Select(unit => unit.Unit!).ToArray();
+            var usable = parsed
+                .Zip(invocations)
+                .Where(read => read.First.Unit is not null)
+                .Select(read => (Unit: read.First.Unit!, read.Second.Command.Target))
+                .ToArray();
+            var units = usable.Select(read => read.Unit).ToArray();
             return new ReadResult
             {
                 Units = units,
+                Targets = [.. usable.Select(read => read.Target)],
                 UnitsFromCache = parsed.Count(unit => unit.IsFromCache),
                 Times = reader.Times,
                 Notices = notices.ToList(),
@@ -56,8 +62,8 @@ public static class FirmwareReader
     public static int ParseOnly(ReadRequest request, CancellationToken cancellation = default)
     {
         var notices = new NoticeList();
-        var commands = CommandSelection.Select(request, notices);
-        var invocations = ParserInvocation.PrepareAll(commands, request, notices);
+        var selected = CommandSelection.Select(request, notices);
+        var invocations = ParserInvocation.PrepareAll(selected, request, notices);
         UnitReader.ParseAll(invocations, cancellation);
         return invocations.Count;
     }

@@ -8,6 +8,9 @@ public sealed record ReadResult
     /// <summary>The units that could be lowered, in the order of the request.</summary>
     public IReadOnlyList<TranslationUnit> Units { get; init; } = [];
 
+    /// <summary>The build target of each unit, in the same order; null where the build does not tell.</summary>
+    public IReadOnlyList<string?> Targets { get; init; } = [];
+
     /// <summary>Why nothing can be analysed, or null.</summary>
     public ReadFailure? Failure { get; init; }
 
@@ -59,7 +62,8 @@ public sealed record ReadFailure(ReadFailureKind Kind, string Path, int? Line, s
 /// <summary>Something done otherwise than asked.</summary>
 /// <param name="Id">A stable identifier of its kind.</param>
 /// <param name="Message">For people.</param>
-public sealed record ReadNotice(string Id, string Message);
+/// <param name="IsIncomplete">Whether part of the firmware is left out because of it.</param>
+public sealed record ReadNotice(string Id, string Message, bool IsIncomplete = false);
 
 /// <summary>An error that the parser found in the source.</summary>
 /// <param name="Path">The file.</param>

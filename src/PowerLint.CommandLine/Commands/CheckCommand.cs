@@ -48,9 +48,16 @@ internal static class CheckCommand
         SarifBaseline? baseline
     )
     {
-        var run = FirmwareRun.Start(request, session);
-        var report = run.Check(session.Cancellation);
-        report = report with { Baseline = baseline?.Compare(report) };
+        var runs = FirmwareRun.StartAll(request, session);
+        if (baseline is not null && runs.Length > 1)
+        {
+            throw new UsageException(
+                $"a baseline is of one image: choose one with --image: {string.Join(", ", runs.Select(run => run.Image))}"
+            );
+        }
+
+        CheckReport[] reports = [.. runs.Select(run => run.Check(session.Cancellation))];
+        reports = [.. reports.Select(report => report with { Baseline = baseline?.Compare(report) })];
         session.WriteReport(
             output,
             (writer, isTerminal) =>
@@ -58,13 +65,20 @@ internal static class CheckCommand
                 switch (format)
                 {
                     case "sarif":
-                        SarifReport.Write(report, writer);
+                        SarifReport.Write(reports, writer);
+                        break;
+                    case "json" when reports.Length > 1:
+                        FindingJsonWriter.Write(reports, writer);
                         break;
                     case "json":
-                        FindingJsonWriter.Write(report, writer);
+                        FindingJsonWriter.Write(reports[0], writer);
                         break;
                     default:
-                        new FindingTextWriter(report, TextConsole.Over(writer, isTerminal)).Write();
+                        foreach (var report in reports)
+                        {
+                            new FindingTextWriter(report, TextConsole.Over(writer, isTerminal)).Write();
+                        }
+
                         break;
                 }
             }
@@ -73,10 +87,14 @@ internal static class CheckCommand
         // A report that goes elsewhere still says on the terminal why it may be incomplete.
         if (output is not null || !string.Equals(format, "text", StringComparison.Ordinal))
         {
-            run.PrintNotices(session.Console.Error);
+            foreach (var run in runs)
+            {
+                run.PrintNotices(session.Console.Error);
+            }
         }
 
-        return Status(report, failOn);
+        // The numbers of the statuses are in order of weight.
+        return reports.Max(report => Status(report, failOn));
     }
 
     private static int Status(CheckReport report, string failOn)

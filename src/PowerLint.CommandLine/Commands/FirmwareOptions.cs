@@ -23,6 +23,13 @@ internal sealed class FirmwareOptions
         HelpName = "DIR_OR_DATABASE",
     };
 
+    private readonly Option<string> _image = new("--image")
+    {
+        Description =
+            "The image, where a compile database holds several: its target, or its main file or folder (default: all)",
+        HelpName = "NAME",
+    };
+
     private readonly Option<bool> _noCache = new("--no-cache")
     {
         Description = "Read every file anew: take nothing from the cache and keep nothing in it",
@@ -46,6 +53,7 @@ internal sealed class FirmwareOptions
         command.Options.Add(_device);
         command.Options.Add(_configuration);
         command.Options.Add(_database);
+        command.Options.Add(_image);
         command.Options.Add(_noCache);
         command.Options.Add(_verbose);
         command.Arguments.Add(_files);
@@ -62,6 +70,7 @@ internal sealed class FirmwareOptions
             [.. parsed.CommandResult.Command.Options.Select(option => option.Name)]
         )
         {
+            Image = parsed.GetValue(_image),
             UsesCache = !parsed.GetValue(_noCache),
             IsVerbose = parsed.GetValue(_verbose),
         };

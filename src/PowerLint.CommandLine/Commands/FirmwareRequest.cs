@@ -18,6 +18,9 @@ internal sealed record FirmwareRequest(
     ImmutableArray<string> KnownOptions
 )
 {
+    /// <summary>The image to look at, or null for all that there are.</summary>
+    internal string? Image { get; init; }
+
     /// <summary>Whether units may come from the cache and go into it.</summary>
     internal bool UsesCache { get; init; } = true;
 

@@ -59,6 +59,24 @@ internal sealed class RunProgress
         }
     }
 
+    /// <summary>Tells what the reading spent its time on.</summary>
+    internal void TellReading(ReadResult read)
+    {
+        if (read.Times is not { } times)
+        {
+            return;
+        }
+
+        Tell("  parser, over all threads", times.Parsing);
+        Tell("  lowering, over all threads", times.Lowering);
+        Tell("  screening of macros, over all threads", times.Screening);
+        Tell(
+            "  cache, over all threads",
+            times.Cache,
+            string.Create(CultureInfo.InvariantCulture, $": {read.UnitsFromCache} of {read.Units.Count} units from it")
+        );
+    }
+
     /// <summary>Shows how many files have been read.</summary>
     internal void Read(ReadProgress progress) =>
         Show(string.Create(CultureInfo.InvariantCulture, $"reading {progress.Done} of {progress.Total} files"));

@@ -142,6 +142,7 @@ internal sealed class UnitCache(CacheStore store)
         AddAll(invocation.Arguments);
         AddAll(invocation.Command.Flags);
         AddAll(invocation.Definitions);
+        AddAll(invocation.Vectors);
         foreach (var file in invocation.Unsaved)
         {
             Add(file.Path);

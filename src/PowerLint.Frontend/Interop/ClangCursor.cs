@@ -22,6 +22,12 @@ internal readonly unsafe struct ClangCursor(CXCursor raw) : IEquatable<ClangCurs
 
     public string Spelling => NativeString.Take(LibClang.clang_getCursorSpelling(Raw));
 
+    /// <summary>The name with the types of its parameters.</summary>
+    public string DisplayName => NativeString.Take(LibClang.clang_getCursorDisplayName(Raw));
+
+    /// <summary>The name that the linker sees.</summary>
+    public string LinkName => NativeString.Take(LibClang.clang_Cursor_getMangling(Raw));
+
     public ClangType Type => new(LibClang.clang_getCursorType(Raw));
 
     public ClangType ResultType => new(LibClang.clang_getCursorResultType(Raw));

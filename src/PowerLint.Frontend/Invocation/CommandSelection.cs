@@ -3,20 +3,38 @@ namespace PowerLint.Frontend;
 /// <summary>Chooses which files to read and with which commands.</summary>
 internal static class CommandSelection
 {
-    public static IReadOnlyList<CompileCommand> Select(ReadRequest request, NoticeList notices)
+    public static SelectedCommands Select(ReadRequest request, NoticeList notices)
     {
         var commands = request.Database is { } database
             ? FromDatabase(Path.GetFullPath(Path.Combine(request.WorkingDirectory, database)), request)
             : FromFiles(request);
         var usable = new List<CompileCommand>();
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var command in commands)
+        var seen = new HashSet<(string File, string? Target)>();
+        var vectors = new List<string>();
+        var listed = commands.ToList();
+        var targets = BuildTargets.Of(listed);
+        foreach (var command in listed.Select((command, i) => command with { Target = targets[i] }))
         {
-            if (!command.IsC)
+            if (command.IsAssembly)
+            {
+                notices.Add(
+                    "assembly-not-read",
+                    "Assembly files were not analysed; only the handlers that vector tables in them name were taken from them",
+                    command.File
+                );
+                foreach (var name in VectorTables.Read(command.File))
+                {
+                    if (!vectors.Contains(name, StringComparer.Ordinal))
+                    {
+                        vectors.Add(name);
+                    }
+                }
+            }
+            else if (!command.IsC)
             {
                 notices.Add("not-c", "Files that are not C were not read", command.File);
             }
-            else if (seen.Add(command.File))
+            else if (seen.Add((command.File, command.Target)))
             {
                 usable.Add(command);
             }
@@ -62,7 +80,7 @@ internal static class CommandSelection
             }
         }
 
-        return usable;
+        return new SelectedCommands(usable, vectors);
     }
 
     private static IEnumerable<CompileCommand> FromDatabase(string database, ReadRequest request)
@@ -106,3 +124,8 @@ internal static class CommandSelection
         ));
     }
 }
+
+/// <summary>What is to be read.</summary>
+/// <param name="Commands">The files that can be parsed.</param>
+/// <param name="Vectors">The functions that vector tables in assembly files name.</param>
+internal sealed record SelectedCommands(IReadOnlyList<CompileCommand> Commands, IReadOnlyList<string> Vectors);

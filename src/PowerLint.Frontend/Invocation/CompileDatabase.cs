@@ -187,7 +187,19 @@ internal static class CompileDatabase
             Path.GetFullPath(Path.Combine(directory, source)),
             words.Count > 0 ? words[compiler] : null,
             words.Count > 0 ? words[(compiler + 1)..] : []
-        );
+        )
+        {
+            Output = Text(entry, "output") ?? OutputFlag(words),
+        };
+    }
+
+    private static string? OutputFlag(List<string> words)
+    {
+        var flag = words.LastIndexOf("-o");
+        return flag >= 0 && flag + 1 < words.Count ? words[flag + 1]
+            : words.FindLast(word => word.Length > 2 && word.StartsWith("-o", StringComparison.Ordinal)) is { } joined
+                ? joined[2..]
+            : null;
     }
 
     private static string? Text(JsonElement entry, string name) =>

@@ -164,11 +164,10 @@ internal sealed class DriverFlags
     /// <summary>Whether the build optimises.</summary>
     public bool Optimizes { get; private set; }
 
-    /// <summary>Translates the flags of a command.</summary>
-    public static DriverFlags Translate(CompileCommand command, string architecture)
+    /// <summary>Translates the flags of a command, response files taken in.</summary>
+    public static DriverFlags Translate(IReadOnlyList<string> flags, string architecture)
     {
         var result = new DriverFlags();
-        var flags = ResponseFiles.Expand(command.Flags, command.Directory);
         for (var i = 0; i < flags.Count; i++)
         {
             i += result.Take(flags, i, architecture);
@@ -178,7 +177,7 @@ internal sealed class DriverFlags
     }
 
     // Returns how many further words belong to the flag.
-    private int Take(List<string> flags, int index, string architecture)
+    private int Take(IReadOnlyList<string> flags, int index, string architecture)
     {
         var flag = flags[index];
         if (flag.Length < 2 || flag[0] != '-')

@@ -16,24 +16,27 @@ internal sealed record ParserInvocation(
     IReadOnlyList<string> Definitions
 )
 {
+    /// <summary>The functions that vector tables in assembly files name: they are interrupt handlers.</summary>
+    public IReadOnlyList<string> Vectors { get; init; } = [];
+
     /// <summary>
     /// Prepares the commands. A database may list programs for the host, too, or for a second processor: the architecture
     /// that most of the files are for is the firmware's, the others are left out with a notice.
     /// </summary>
     /// <exception cref="ReadException">No command's target is known.</exception>
     public static IReadOnlyList<ParserInvocation> PrepareAll(
-        IReadOnlyList<CompileCommand> commands,
+        SelectedCommands selected,
         ReadRequest request,
         NoticeList notices
     )
     {
         var prepared = new List<ParserInvocation>();
         ReadException? failure = null;
-        foreach (var command in commands)
+        foreach (var command in selected.Commands)
         {
             try
             {
-                prepared.Add(Prepare(command, request, notices));
+                prepared.Add(Prepare(command, request, notices) with { Vectors = selected.Vectors });
             }
             catch (ReadException error)
             {
@@ -80,7 +83,8 @@ internal sealed record ParserInvocation(
     /// <exception cref="ReadException">The target is not known.</exception>
     public static ParserInvocation Prepare(CompileCommand command, ReadRequest request, NoticeList notices)
     {
-        var expanded = ResponseFiles.Expand(command.Flags, command.Directory);
+        var given = ResponseFiles.Expand(command.Flags, command.Directory);
+        var expanded = ForeignFlags.Translate(command.Compiler, given, notices);
         var target =
             TargetSelection.From(command.Compiler, expanded, request.DeviceName)
             ?? throw new ReadException(
@@ -90,7 +94,7 @@ internal sealed record ParserInvocation(
                 $"{command.File}: neither the compiler ({command.Compiler ?? "none given"}) nor its flags tell which microcontroller this is for. "
                     + "Give --device NAME, or flags such as -- avr-gcc -mmcu=atmega328p."
             );
-        var flags = DriverFlags.Translate(command, target.Architecture);
+        var flags = DriverFlags.Translate(expanded, target.Architecture);
         foreach (var dropped in flags.Dropped)
         {
             notices.Add("flag-left-out", "Flags that the parser does not know were left out", dropped);
@@ -101,7 +105,7 @@ internal sealed record ParserInvocation(
         arguments.AddRange(PartFlags.For(target, part, expanded, request.CacheFolder, notices));
         arguments.AddRange([
             "-x",
-            "c",
+            command.IsCPlusPlus ? "c++" : "c",
             "-ffreestanding",
             "-fgnuc-version=9.3.1",
             "-nostdlibinc",

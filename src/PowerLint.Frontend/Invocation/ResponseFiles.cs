@@ -14,8 +14,21 @@ internal static class ResponseFiles
 
     private static void Expand(IReadOnlyList<string> flags, string directory, List<string> result, int depth)
     {
-        foreach (var flag in flags)
+        for (var i = 0; i < flags.Count; i++)
         {
+            var flag = flags[i];
+            // Two of the other compilers have words for it.
+            if (flag is "-f" or "--via" && i + 1 < flags.Count && depth < DeepestNesting)
+            {
+                var named = Path.Combine(directory, flags[i + 1]);
+                if (File.Exists(named))
+                {
+                    Expand(CompileDatabase.SplitCommand(File.ReadAllText(named)), directory, result, depth + 1);
+                    i++;
+                    continue;
+                }
+            }
+
             if (
                 flag.Length > 1
                 && flag[0] == '@'

@@ -45,8 +45,12 @@ internal sealed record TargetSelection(string Architecture, string Triple, IRead
             }
         }
 
-        var name = compiler is null ? "" : Path.GetFileName(compiler.Replace('\\', '/'));
-        return FromTriple(name, flags) ?? FromPart(PartFlag(flags)) ?? FromProcessor(flags) ?? FromPart(device);
+        var name = compiler is null ? "" : ForeignFlags.BareName(compiler);
+        return FromForeign(name)
+            ?? FromTriple(name, flags)
+            ?? FromPart(PartFlag(flags))
+            ?? FromProcessor(flags)
+            ?? FromPart(device);
     }
 
     /// <summary>The part that <c>-mmcu=</c> names, or null.</summary>
@@ -91,6 +95,16 @@ internal sealed record TargetSelection(string Architecture, string Triple, IRead
                     "max32"
                 ) => Arm,
             var name when Starts(name, "gd32v", "ch32v", "fe310", "esp32c", "esp32h") => RiscV32,
+            _ => null,
+        };
+
+    private static TargetSelection? FromForeign(string compiler) =>
+        compiler switch
+        {
+            "iccarm" or "armcc" or "armclang" or "armcl" => Arm,
+            "iccavr" => Avr,
+            "icc430" or "cl430" => Msp430,
+            "iccriscv" => RiscV32,
             _ => null,
         };
 

@@ -46,8 +46,49 @@ internal sealed partial class ExpressionLowering
         "truncf",
     };
 
+    // Methods have their object as a further argument, and references are addresses that the source does not write.
+    private static bool IsOfCPlusPlus(ClangCursor call)
+    {
+        var called = call.Referenced;
+        if (
+            called.Kind
+            is CXCursorKind.CXXMethod
+                or CXCursorKind.CXXConstructor
+                or CXCursorKind.CXXDestructor
+                or CXCursorKind.CXXConversion
+                or CXCursorKind.FunctionTemplate
+        )
+        {
+            return true;
+        }
+
+        if (called.Kind != CXCursorKind.FunctionDecl)
+        {
+            return call.Children().Count == 0;
+        }
+
+        return TypeLowering.IsReference(called.ResultType)
+            || Enumerable
+                .Range(0, Math.Max(0, called.ArgumentCount))
+                .Any(i => TypeLowering.IsReference(called.Argument(i).Type));
+    }
+
     private Expression Call(ClangCursor cursor)
     {
+        if (unit.IsCPlusPlus && IsOfCPlusPlus(cursor))
+        {
+            return Unknown(
+                cursor,
+                "call of a C++ method, or with C++ references",
+                [
+                    .. cursor
+                        .Children()
+                        .Where(child => child.IsExpression && child.Kind != CXCursorKind.MemberRefExpr)
+                        .Select(Value),
+                ]
+            );
+        }
+
         var callee = cursor.Children()[0];
         var name = BuiltinName(callee);
         if (name is not null && Builtin(cursor, name) is { } special)

@@ -11,7 +11,8 @@ internal sealed partial class ExpressionLowering
         {
             case CXCursorKind.ParenExpr:
                 return PlaceOf(FirstExpression(cursor));
-            case CXCursorKind.DeclRefExpr when Variable(cursor) is { } variable:
+            case CXCursorKind.DeclRefExpr
+                when Variable(cursor) is { } variable && !TypeLowering.IsReference(cursor.Referenced.Type):
                 return new Place(
                     new AddressOfVariable(Types.Pointer, Range(cursor), variable),
                     cursor.Type,

@@ -76,6 +76,10 @@ internal sealed partial class ExpressionLowering(
                 var parts = cursor.Children();
                 return Choose(cursor, Condition(parts[0]), Value(parts[1]), Value(parts[2]));
             case CXCursorKind.CStyleCastExpr:
+            case CXCursorKind.CXXStaticCastExpr:
+            case CXCursorKind.CXXReinterpretCastExpr:
+            case CXCursorKind.CXXConstCastExpr:
+            case CXCursorKind.CXXFunctionalCastExpr:
                 return Cast(cursor);
             case CXCursorKind.CallExpr:
                 return Call(cursor);
@@ -208,7 +212,9 @@ internal sealed partial class ExpressionLowering(
             case CXCursorKind.FunctionDecl:
                 return new AddressOfFunction(Types.Pointer, Range(cursor), unit.Mention(referenced));
             default:
-                return Read(PlaceOf(cursor), cursor);
+                return TypeLowering.IsReference(referenced.Type)
+                    ? Unknown(cursor, "C++ reference")
+                    : Read(PlaceOf(cursor), cursor);
         }
     }
 

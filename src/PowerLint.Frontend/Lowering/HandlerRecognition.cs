@@ -5,7 +5,7 @@ using PowerLint.Program;
 namespace PowerLint.Frontend;
 
 /// <summary>Tells interrupt handlers from other functions, by the names and attributes that each architecture uses.</summary>
-internal sealed class HandlerRecognition(SourceMap sources, string architecture)
+internal sealed class HandlerRecognition(SourceMap sources, string architecture, IReadOnlyList<string> vectors)
 {
     private const string AvrPrefix = "__vector_";
 
@@ -26,6 +26,11 @@ internal sealed class HandlerRecognition(SourceMap sources, string architecture)
     public InterruptHandler? Recognize(ClangCursor function, DeclarationAttributes attributes)
     {
         var name = function.Spelling;
+        if (vectors.Count > 0 && vectors.Contains(name, StringComparer.Ordinal) && function.IsDefinition)
+        {
+            return new InterruptHandler(name, name, null, EnablesInterruptsAtEntry: false);
+        }
+
         if (architecture is "avr")
         {
             if (name.StartsWith(AvrPrefix, StringComparison.Ordinal))

@@ -62,6 +62,8 @@ internal sealed class TypeLowering(TargetLayout target)
                 return new FloatingType(canonical.SizeBytes <= 4 ? 32 : 64);
             case CXTypeKind.Pointer:
             case CXTypeKind.BlockPointer:
+            case CXTypeKind.LValueReference:
+            case CXTypeKind.RValueReference:
             case CXTypeKind.NullPtr:
             case CXTypeKind.FunctionProto:
             case CXTypeKind.FunctionNoProto:
@@ -82,6 +84,10 @@ internal sealed class TypeLowering(TargetLayout target)
 
     public static bool IsFunction(ClangType type) =>
         Strip(type).Kind is CXTypeKind.FunctionProto or CXTypeKind.FunctionNoProto;
+
+    /// <summary>Whether it is a C++ reference.</summary>
+    public static bool IsReference(ClangType type) =>
+        type.Canonical.Kind is CXTypeKind.LValueReference or CXTypeKind.RValueReference;
 
     public static bool IsRecord(ClangType type) => Strip(type).Kind == CXTypeKind.Record;
 

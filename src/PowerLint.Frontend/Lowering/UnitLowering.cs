@@ -20,11 +20,21 @@ internal sealed class UnitLowering
     private readonly List<LoweringGap> _gaps = [];
     private readonly Queue<Action> _work = new();
     private int _unnamed;
+    private int _leftOut;
+    private SourceRange _firstLeftOut = SourceRange.None;
 
-    public UnitLowering(ClangUnit unit, SourceFile source, string workingDirectory, FileTraits traits)
+    public UnitLowering(
+        ClangUnit unit,
+        SourceFile source,
+        string workingDirectory,
+        FileTraits traits,
+        IReadOnlyList<string> vectors,
+        bool isCPlusPlus
+    )
     {
         _unit = unit;
         _source = source;
+        IsCPlusPlus = isCPlusPlus;
         Sources = new SourceMap(unit, workingDirectory, traits);
         var architecture = unit.Triple.Split('-')[0];
         Target = new TargetLayout(
@@ -37,10 +47,13 @@ internal sealed class UnitLowering
             IsLittleEndian: true
         );
         Types = new TypeLowering(Target);
-        _handlers = new HandlerRecognition(Sources, Target.Architecture);
+        _handlers = new HandlerRecognition(Sources, Target.Architecture, vectors);
     }
 
     public TargetLayout Target { get; }
+
+    /// <summary>Whether the unit is C++: of it, free functions are lowered.</summary>
+    public bool IsCPlusPlus { get; }
 
     public TypeLowering Types { get; }
 
@@ -54,6 +67,11 @@ internal sealed class UnitLowering
     )
     {
         CollectDeclarations();
+        if (_leftOut > 0)
+        {
+            ReportGap(_firstLeftOut, $"C++ methods and templates ({_leftOut} from here on)");
+        }
+
         while (_work.TryDequeue(out var step))
         {
             cancellation.ThrowIfCancellationRequested();
@@ -87,7 +105,7 @@ internal sealed class UnitLowering
     /// <summary>The symbol of a function that is mentioned; its body, where the unit has one, is lowered too.</summary>
     public FunctionSymbol Mention(ClangCursor function)
     {
-        var name = function.Spelling;
+        var name = NameOf(function);
         if (_symbols.TryGetValue(name, out var symbol))
         {
             return symbol;
@@ -207,7 +225,7 @@ internal sealed class UnitLowering
         var roots = new List<ClangCursor>();
         var variables = new List<ClangCursor>();
         var order = 0;
-        foreach (var cursor in _unit.Root.Children())
+        foreach (var cursor in Declarations(_unit.Root))
         {
             order++;
             if (cursor.Kind == CXCursorKind.VarDecl)
@@ -225,7 +243,7 @@ internal sealed class UnitLowering
                 continue;
             }
 
-            var name = cursor.Spelling;
+            var name = NameOf(cursor);
             if (!_declared.TryGetValue(name, out var declared))
             {
                 declared = new DeclaredFunction(cursor, order);
@@ -252,7 +270,7 @@ internal sealed class UnitLowering
 
         foreach (var root in roots)
         {
-            var declared = _declared[root.Spelling];
+            var declared = _declared[NameOf(root)];
             if (IsRoot(root, declared))
             {
                 Mention(root);
@@ -262,6 +280,91 @@ internal sealed class UnitLowering
         foreach (var variable in variables)
         {
             MentionVariable(variable);
+        }
+    }
+
+    // C++ functions may share a name, and differ in their parameters and namespaces.
+    private string NameOf(ClangCursor function)
+    {
+        var name = function.Spelling;
+        if (!IsCPlusPlus || string.Equals(name, "main", StringComparison.Ordinal) || function.LinkName == name)
+        {
+            return name;
+        }
+
+        var shown = function.DisplayName;
+        for (
+            var parent = function.SemanticParent;
+            parent.Kind == CXCursorKind.Namespace;
+            parent = parent.SemanticParent
+        )
+        {
+            shown = $"{parent.Spelling}::{shown}";
+        }
+
+        return shown;
+    }
+
+    // C++ groups declarations: extern "C" { … }, namespaces. What stands in classes and templates is not looked into.
+    private List<ClangCursor> Declarations(ClangCursor parent)
+    {
+        var children = parent.Children();
+        if (!IsCPlusPlus)
+        {
+            return children;
+        }
+
+        var declarations = new List<ClangCursor>();
+        foreach (var cursor in children)
+        {
+            switch (cursor.Kind)
+            {
+                case CXCursorKind.LinkageSpec or CXCursorKind.Namespace or CXCursorKind.UnexposedDecl:
+                    declarations.AddRange(Declarations(cursor));
+                    break;
+                case CXCursorKind.CXXMethod
+                or CXCursorKind.CXXConstructor
+                or CXCursorKind.CXXDestructor
+                or CXCursorKind.CXXConversion
+                or CXCursorKind.FunctionTemplate
+                or CXCursorKind.ClassTemplate
+                or CXCursorKind.ClassDecl
+                or CXCursorKind.StructDecl:
+                    CountLeftOut(cursor);
+                    break;
+                default:
+                    declarations.Add(cursor);
+                    break;
+            }
+        }
+
+        return declarations;
+    }
+
+    private void CountLeftOut(ClangCursor cursor)
+    {
+        if (LibClang.clang_Location_isInSystemHeader(cursor.Location) != 0)
+        {
+            return;
+        }
+
+        var left = cursor.Kind is CXCursorKind.ClassDecl or CXCursorKind.StructDecl
+            ? cursor
+                .Children()
+                .Where(member =>
+                    member.Kind
+                        is CXCursorKind.CXXMethod
+                            or CXCursorKind.CXXConstructor
+                            or CXCursorKind.CXXDestructor
+                            or CXCursorKind.CXXConversion
+                            or CXCursorKind.FunctionTemplate
+                    && member.IsDefinition
+                )
+            : [cursor];
+        foreach (var member in left.Where(member => member.IsDefinition || member.Kind is CXCursorKind.ClassTemplate))
+        {
+            _leftOut++;
+            _firstLeftOut = _leftOut == 1 ? Sources.Range(member) : _firstLeftOut;
         }
     }
 

@@ -148,7 +148,14 @@ internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progres
     {
         var command = invocation.Command;
         var source = new SourceFile(command.File, IsSystem: false);
-        var lowering = new UnitLowering(unit, source, command.Directory, _traits);
+        var lowering = new UnitLowering(
+            unit,
+            source,
+            command.Directory,
+            _traits,
+            invocation.Vectors,
+            command.IsCPlusPlus
+        );
         var errors = ParserMessages.Errors(unit, lowering);
         var files = OwnFiles.Of(unit, lowering.Sources);
         var lowered = lowering.Lower(

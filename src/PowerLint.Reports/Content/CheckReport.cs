@@ -7,6 +7,9 @@ namespace PowerLint.Reports;
 /// <summary>What a check has to say, ready to be written in any format.</summary>
 public sealed record CheckReport
 {
+    /// <summary>The image's name, where the run checked several or one of several; else null.</summary>
+    public string? Image { get; init; }
+
     /// <summary>The device, or null where the run did not get so far.</summary>
     public required DeviceModel? Device { get; init; }
 

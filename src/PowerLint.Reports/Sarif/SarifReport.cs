@@ -10,11 +10,14 @@ namespace PowerLint.Reports;
 public static class SarifReport
 {
     /// <summary>Writes one SARIF log.</summary>
-    public static void Write(CheckReport report, TextWriter output)
+    public static void Write(CheckReport report, TextWriter output) => Write([report], output);
+
+    /// <summary>Writes one SARIF log with a run for each image.</summary>
+    public static void Write(IReadOnlyList<CheckReport> reports, TextWriter output)
     {
-        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(reports);
         ArgumentNullException.ThrowIfNull(output);
-        var log = Log(report);
+        var log = Log([.. reports]);
         using var bytes = new MemoryStream();
         using (var writer = new StreamWriter(bytes, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" })
         {
@@ -26,12 +29,12 @@ public static class SarifReport
     }
 
     /// <summary>The log as the library's object.</summary>
-    internal static SarifLog Log(CheckReport report) =>
+    internal static SarifLog Log(params CheckReport[] reports) =>
         new()
         {
             SchemaUri = new Uri("https://json.schemastore.org/sarif-2.1.0.json"),
             Version = SarifVersion.Current,
-            Runs = [Run(report)],
+            Runs = [.. reports.Select(Run)],
         };
 
     private static Run Run(CheckReport report)
@@ -51,6 +54,10 @@ public static class SarifReport
                     Notifications = SarifNotifications.Describe(report.Notices),
                 },
             },
+            // Tells the runs of one log apart; a slash at the end: the category has no instances of its own.
+            AutomationDetails = report.Image is { } image
+                ? new RunAutomationDetails { Id = $"powerlint/{image}/" }
+                : null,
             ColumnKind = ColumnKind.Utf16CodeUnits,
             OriginalUriBaseIds = places.BaseIds(),
             Invocations =

@@ -15,9 +15,36 @@ public static class FindingJsonWriter
         JsonText.Write(output, writer => WriteDocument(writer, report));
     }
 
+    /// <summary>Writes the reports of several images as one JSON document.</summary>
+    public static void Write(IReadOnlyList<CheckReport> reports, TextWriter output)
+    {
+        ArgumentNullException.ThrowIfNull(reports);
+        ArgumentNullException.ThrowIfNull(output);
+        JsonText.Write(
+            output,
+            writer =>
+            {
+                writer.WriteStartObject();
+                writer.WriteStartArray("images");
+                foreach (var report in reports)
+                {
+                    WriteDocument(writer, report);
+                }
+
+                writer.WriteEndArray();
+                writer.WriteEndObject();
+            }
+        );
+    }
+
     private static void WriteDocument(Utf8JsonWriter writer, CheckReport report)
     {
         writer.WriteStartObject();
+        if (report.Image is { } image)
+        {
+            writer.WriteString("image", image);
+        }
+
         writer.WriteString("device", report.Device?.Name);
         writer.WriteBoolean("incomplete", report.IsIncomplete);
         writer.WriteStartArray("findings");

@@ -13,6 +13,11 @@ public sealed class FindingTextWriter(CheckReport report, IAnsiConsole console)
     /// <summary>Prints notices, findings and a summary line.</summary>
     public void Write()
     {
+        if (report.Image is { } image)
+        {
+            console.PrintLine($"Image {image}", Styles.Heading);
+        }
+
         foreach (var notice in report.Notices)
         {
             NoticeTextWriter.Write(notice, report.Paths, console);

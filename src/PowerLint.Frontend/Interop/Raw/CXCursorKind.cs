@@ -1,11 +1,12 @@
 namespace PowerLint.Frontend;
 
-/// <summary>Kinds of cursors that C code has; the numbers are those of libclang's header.</summary>
+/// <summary>Kinds of cursors that C code has, and what of C++ is told apart; the numbers are those of libclang's header.</summary>
 internal enum CXCursorKind : uint
 {
     UnexposedDecl = 1,
     StructDecl = 2,
     UnionDecl = 3,
+    ClassDecl = 4,
     EnumDecl = 5,
     FieldDecl = 6,
     EnumConstantDecl = 7,
@@ -13,6 +14,14 @@ internal enum CXCursorKind : uint
     VarDecl = 9,
     ParmDecl = 10,
     TypedefDecl = 20,
+    CXXMethod = 21,
+    Namespace = 22,
+    LinkageSpec = 23,
+    CXXConstructor = 24,
+    CXXDestructor = 25,
+    CXXConversion = 26,
+    FunctionTemplate = 30,
+    ClassTemplate = 31,
     TypeRef = 43,
     MemberRef = 47,
     LabelRef = 48,
@@ -37,6 +46,10 @@ internal enum CXCursorKind : uint
     AddrLabelExpr = 120,
     StmtExpr = 121,
     GenericSelectionExpr = 122,
+    CXXStaticCastExpr = 124,
+    CXXReinterpretCastExpr = 126,
+    CXXConstCastExpr = 127,
+    CXXFunctionalCastExpr = 128,
     BoolLiteralExpr = 130,
     NullPointerLiteralExpr = 131,
     UnaryExpr = 136,

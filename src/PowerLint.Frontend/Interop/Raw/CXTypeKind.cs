@@ -35,6 +35,8 @@ internal enum CXTypeKind : uint
     Complex = 100,
     Pointer = 101,
     BlockPointer = 102,
+    LValueReference = 103,
+    RValueReference = 104,
     Record = 105,
     Enum = 106,
     Typedef = 107,

@@ -82,6 +82,12 @@ internal static unsafe partial class LibClang
     public static partial CXString clang_getCursorSpelling(CXCursor cursor);
 
     [LibraryImport(Library)]
+    public static partial CXString clang_getCursorDisplayName(CXCursor cursor);
+
+    [LibraryImport(Library)]
+    public static partial CXString clang_Cursor_getMangling(CXCursor cursor);
+
+    [LibraryImport(Library)]
     public static partial CXCursor clang_getCursorReferenced(CXCursor cursor);
 
     [LibraryImport(Library)]
