@@ -102,5 +102,6 @@ internal static class CommandTree
             RulesCommand.Build(session),
             ExplainCommand.Build(session),
             DevicesCommand.Build(session),
+            InitCommand.Build(session),
         };
 }

@@ -195,9 +195,12 @@ internal sealed class FirmwareRun
                 {
                     Files = sources.Files,
                     Flags = request.CompilerFlags,
+                    GuessesIncludeFolders = sources.IsGuessed,
                     Database = sources.Database,
                     DeviceName = device,
                     WorkingDirectory = session.Console.WorkingDirectory,
+                    AllowedDrivers = request.AllowedDrivers,
+                    HeaderFolders = request.HeaderFolders,
                     Progress = progress.Read,
                     CacheFolder = request.UsesCache ? session.Console.CacheFolder : null,
                 },

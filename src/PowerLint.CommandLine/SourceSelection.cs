@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PowerLint.Frontend;
 
 namespace PowerLint.CommandLine;
 
@@ -8,6 +9,9 @@ namespace PowerLint.CommandLine;
 /// <param name="Folder">The folder to look for the configuration from.</param>
 internal sealed record SourceSelection(string? Database, ImmutableArray<string> Files, string Folder)
 {
+    /// <summary>Whether folders were named, of which nobody says how they are compiled.</summary>
+    internal bool IsGuessed { get; private init; }
+
     private const string DatabaseName = "compile_commands.json";
 
     /// <summary>What the request means. Without files and -p, a database in the working directory is taken.</summary>
@@ -27,7 +31,7 @@ internal sealed record SourceSelection(string? Database, ImmutableArray<string> 
             database = File.Exists(here)
                 ? here
                 : throw new UsageException(
-                    $"nothing to read: name C files, or a compile database with -p; there is no {DatabaseName} in this folder"
+                    $"nothing to read: name C files or their folder, or a compile database with -p; there is no {DatabaseName} in this folder"
                 );
         }
 
@@ -36,14 +40,20 @@ internal sealed record SourceSelection(string? Database, ImmutableArray<string> 
             throw new UsageException("flags after -- go with files that no database lists: leave out -p, or the flags");
         }
 
+        var isGuessed = database is null && files.Any(Directory.Exists);
+        if (isGuessed)
+        {
+            files = [.. files.SelectMany(SourcesOf)];
+        }
+
         foreach (var (file, index) in files.Select((file, index) => (file, index)))
         {
             if (!File.Exists(file))
             {
                 throw new UsageException(
                     Directory.Exists(file)
-                        ? $"{request.Files[index]}: this is a folder; name its C files, or its compile database with -p"
-                        : $"{request.Files[index]}: no such file"
+                        ? $"{request.Files[index]}: this is a folder; with -p, name files that the database lists"
+                        : $"{(index < request.Files.Length ? request.Files[index] : file)}: no such file"
                 );
             }
         }
@@ -52,7 +62,20 @@ internal sealed record SourceSelection(string? Database, ImmutableArray<string> 
             !files.IsEmpty ? Path.GetDirectoryName(files[0])!
             : Directory.Exists(database) ? database
             : Path.GetDirectoryName(database!)!;
-        return new SourceSelection(database, files, folder);
+        return new SourceSelection(database, files, folder) { IsGuessed = isGuessed };
+    }
+
+    private static IEnumerable<string> SourcesOf(string path)
+    {
+        if (!Directory.Exists(path))
+        {
+            return [path];
+        }
+
+        var sources = SourceTree.SourcesIn(path);
+        return sources.Count > 0
+            ? sources
+            : throw new UsageException($"{path}: no C files in this folder, or in those below it");
     }
 
     /// <summary>The configuration that goes with them.</summary>

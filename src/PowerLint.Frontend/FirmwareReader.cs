@@ -23,6 +23,8 @@ public static class FirmwareReader
                 : null;
             var reader = new UnitReader(cache, request.Progress);
             var parsed = reader.ReadAll(invocations, cancellation);
+            SourceError[] errors = [.. parsed.SelectMany(unit => unit.Errors).Distinct()];
+            MissingHeaders.Note(errors, invocations[0].Target, notices);
             var usable = parsed
                 .Zip(invocations)
                 .Where(read => read.First.Unit is not null)
@@ -36,7 +38,7 @@ public static class FirmwareReader
                 UnitsFromCache = parsed.Count(unit => unit.IsFromCache),
                 Times = reader.Times,
                 Notices = notices.ToList(),
-                Errors = [.. parsed.SelectMany(unit => unit.Errors).Distinct()],
+                Errors = errors,
                 Failure =
                     units.Length > 0
                         ? null

@@ -15,6 +15,9 @@ public sealed record ReadRequest
     /// <summary>The device that the firmware runs on, where it is known: names the target when the flags do not.</summary>
     public string? DeviceName { get; init; }
 
+    /// <summary>Whether to guess the folders that hold what <see cref="Files"/> include, where no flags name them.</summary>
+    public bool GuessesIncludeFolders { get; init; }
+
     /// <summary>Further system header folders.</summary>
     public IReadOnlyList<string> HeaderFolders { get; init; } = [];
 
@@ -26,6 +29,11 @@ public sealed record ReadRequest
 
     /// <summary>Told after each file how far the reading is, from any thread; null where nobody asks.</summary>
     public Action<ReadProgress>? Progress { get; init; }
+
+    /// <summary>
+    /// Globs for further compilers that may be asked: over names found on the search path, or over full paths where they hold a slash.
+    /// </summary>
+    public IReadOnlyList<string> AllowedDrivers { get; init; } = [];
 
     /// <summary>What relative paths are relative to.</summary>
     public string WorkingDirectory { get; init; } = Environment.CurrentDirectory;

@@ -30,6 +30,19 @@ internal sealed class FirmwareOptions
         HelpName = "NAME",
     };
 
+    private readonly Option<string[]> _allowedDrivers = new("--allow-driver")
+    {
+        Description =
+            "A cross compiler that may be asked for its header folders, besides the well-known ones on the search path: a glob over names, or over full paths",
+        HelpName = "GLOB",
+    };
+
+    private readonly Option<string[]> _headerFolders = new("--header-folder")
+    {
+        Description = "A further folder with headers of the tool chain or a library",
+        HelpName = "FOLDER",
+    };
+
     private readonly Option<bool> _noCache = new("--no-cache")
     {
         Description = "Read every file anew: take nothing from the cache and keep nothing in it",
@@ -54,6 +67,8 @@ internal sealed class FirmwareOptions
         command.Options.Add(_configuration);
         command.Options.Add(_database);
         command.Options.Add(_image);
+        command.Options.Add(_allowedDrivers);
+        command.Options.Add(_headerFolders);
         command.Options.Add(_noCache);
         command.Options.Add(_verbose);
         command.Arguments.Add(_files);
@@ -70,6 +85,8 @@ internal sealed class FirmwareOptions
             [.. parsed.CommandResult.Command.Options.Select(option => option.Name)]
         )
         {
+            AllowedDrivers = [.. parsed.GetValue(_allowedDrivers) ?? []],
+            HeaderFolders = [.. parsed.GetValue(_headerFolders) ?? []],
             Image = parsed.GetValue(_image),
             UsesCache = !parsed.GetValue(_noCache),
             IsVerbose = parsed.GetValue(_verbose),

@@ -18,6 +18,12 @@ internal sealed record FirmwareRequest(
     ImmutableArray<string> KnownOptions
 )
 {
+    /// <summary>Globs for further cross compilers that may be asked for their header folders.</summary>
+    internal ImmutableArray<string> AllowedDrivers { get; init; } = [];
+
+    /// <summary>Further header folders.</summary>
+    internal ImmutableArray<string> HeaderFolders { get; init; } = [];
+
     /// <summary>The image to look at, or null for all that there are.</summary>
     internal string? Image { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text;
 
 namespace PowerLint.Frontend;
 
@@ -14,9 +15,18 @@ internal static class OwnHeaders
     /// <summary>The prelude's name.</summary>
     public static string Prelude => $"{Folder}/intrinsics.h";
 
-    /// <summary>The prelude for an architecture.</summary>
-    public static UnsavedFile PreludeFile(string architecture) =>
-        new(Prelude, [.. Read("intrinsics/common.h"), .. ReadOptional($"intrinsics/{architecture}.h")]);
+    /// <summary>The prelude for an architecture, with the macros that a compiler has and the parser lacks.</summary>
+    public static UnsavedFile PreludeFile(string architecture, IReadOnlyList<string> macros) =>
+        new(
+            Prelude,
+            [
+                .. Read("intrinsics/common.h"),
+                .. ReadOptional($"intrinsics/{architecture}.h"),
+                .. Encoding.UTF8.GetBytes(
+                    string.Concat(macros.Select(macro => $"#ifndef {macro.Split(' ')[0]}\n#define {macro}\n#endif\n"))
+                ),
+            ]
+        );
 
     /// <summary>A folder with the freestanding headers, written on first use.</summary>
     public static string Freestanding => FreestandingFolder.Value;

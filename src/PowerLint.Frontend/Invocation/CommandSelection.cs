@@ -7,7 +7,7 @@ internal static class CommandSelection
     {
         var commands = request.Database is { } database
             ? FromDatabase(Path.GetFullPath(Path.Combine(request.WorkingDirectory, database)), request)
-            : FromFiles(request);
+            : FromFiles(request, notices);
         var usable = new List<CompileCommand>();
         var seen = new HashSet<(string File, string? Target)>();
         var vectors = new List<string>();
@@ -111,14 +111,35 @@ internal static class CommandSelection
         return all.Where(command => wanted.Contains(command.File));
     }
 
-    private static IEnumerable<CompileCommand> FromFiles(ReadRequest request)
+    private static IEnumerable<CompileCommand> FromFiles(ReadRequest request, NoticeList notices)
     {
         var named = request.Flags.Count > 0 && !request.Flags[0].StartsWith('-') && !request.Flags[0].StartsWith('@');
         var compiler = named ? request.Flags[0] : null;
         var flags = named ? request.Flags.Skip(1).ToArray() : request.Flags;
-        return request.Files.Select(file => new CompileCommand(
+        string[] files =
+        [
+            .. request.Files.Select(file => Path.GetFullPath(Path.Combine(request.WorkingDirectory, file))),
+        ];
+        if (request.GuessesIncludeFolders)
+        {
+            var folders = SourceTree.IncludeFolders(files);
+            flags = [.. flags, .. folders.SelectMany(folder => (string[])["-I", folder])];
+            if (folders.Count > 0)
+            {
+                foreach (var folder in folders)
+                {
+                    notices.Add(
+                        "include-folders-guessed",
+                        "Include folders were guessed; with a compile database they would be known",
+                        Path.GetRelativePath(request.WorkingDirectory, folder)
+                    );
+                }
+            }
+        }
+
+        return files.Select(file => new CompileCommand(
             Path.GetFullPath(request.WorkingDirectory),
-            Path.GetFullPath(Path.Combine(request.WorkingDirectory, file)),
+            file,
             compiler,
             flags
         ));

@@ -138,7 +138,16 @@ internal sealed record ParserInvocation(
         }
 
         arguments.AddRange(flags.Flags);
-        foreach (var folder in SystemFolders(command, target, request, notices))
+        var toolchain = ToolchainQuery.Find(target, command, expanded, request);
+        if (toolchain.Folders.Length == 0)
+        {
+            notices.Add(
+                "toolchain-not-found",
+                $"No {target.Drivers[0]} was found on the search path: only PowerLint's own free-standing headers are used."
+            );
+        }
+
+        foreach (var folder in SystemFolders(toolchain, request))
         {
             arguments.Add("-isystem");
             arguments.Add(folder);
@@ -151,38 +160,17 @@ internal sealed record ParserInvocation(
             target,
             part,
             arguments,
-            [OwnHeaders.PreludeFile(target.Architecture)],
+            [OwnHeaders.PreludeFile(target.Architecture, toolchain.Macros)],
             flags.Definitions
         );
     }
 
-    private static IEnumerable<string> SystemFolders(
-        CompileCommand command,
-        TargetSelection target,
-        ReadRequest request,
-        NoticeList notices
-    )
-    {
-        var given = request.HeaderFolders.Select(folder =>
-            Path.GetFullPath(Path.Combine(request.WorkingDirectory, folder))
-        );
-        var found = ToolchainHeaders.Find(
-            target,
-            command.Compiler,
-            FirmwareTree.RootOf(command.File),
-            request.AsksCompilers,
-            request.CacheFolder
-        );
-        if (found.Count == 0)
-        {
-            notices.Add(
-                "toolchain-not-found",
-                $"No {target.Drivers[0]} was found on the search path: only PowerLint's own free-standing headers are used."
-            );
-        }
-
-        return given.Append(OwnHeaders.Preferred).Concat(found).Append(OwnHeaders.Freestanding);
-    }
+    private static IEnumerable<string> SystemFolders(ToolchainAnswer toolchain, ReadRequest request) =>
+        request
+            .HeaderFolders.Select(folder => Path.GetFullPath(Path.Combine(request.WorkingDirectory, folder)))
+            .Append(OwnHeaders.Preferred)
+            .Concat(toolchain.Folders)
+            .Append(OwnHeaders.Freestanding);
 
     private static string? PartOf(string? device, TargetSelection target) =>
         device is not null && target == TargetSelection.FromPart(device) ? device.ToLowerInvariant() : null;

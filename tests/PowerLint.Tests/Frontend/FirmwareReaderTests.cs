@@ -141,15 +141,15 @@ public sealed class FirmwareReaderTests : IDisposable
         Assert.Equal(_folder, FirmwareTree.RootOf(Path.Combine(_folder, "src", "main.c")));
         var path = $"{Path.GetDirectoryName(evil)}{Path.PathSeparator}relative{Path.PathSeparator}";
         Assert.Null(
-            ToolchainHeaders.Locate("avr-gcc", path, FirmwareTree.RootOf(Path.Combine(_folder, "src", "main.c")))
+            DriverLocation.Locate("avr-gcc", path, FirmwareTree.RootOf(Path.Combine(_folder, "src", "main.c")))
         );
-        Assert.Equal(evil, ToolchainHeaders.Locate("avr-gcc", path, Path.Combine(_folder, "src")));
+        Assert.Equal(evil, DriverLocation.Locate("avr-gcc", path, Path.Combine(_folder, "src")));
     }
 
     [Fact]
     public void The_folders_that_a_compiler_prints_are_taken_in_order()
     {
-        var folders = ToolchainHeaders.ParseSearchList(
+        var folders = ToolchainQuery.ParseSearchList(
             $"noise\n#include \"...\" search starts here:\n#include <...> search starts here:\n {_folder}/.\n /nowhere/at/all\n {Path.GetTempPath()}\nEnd of search list.\n /usr\n"
         );
         Assert.Equal(2, folders.Length);
