@@ -156,7 +156,7 @@ internal sealed partial record TreeFindings(
     private static partial Regex Part();
 
     [GeneratedRegex(
-        @"\bF_CPU\s*[:?]?[=\s]\s*(?<hertz>[0-9]{4,10})",
+        @"(?:\b|-D)F_CPU\s*[:?]?[=\s]\s*(?<hertz>[0-9]{4,10})",
         RegexOptions.ExplicitCapture,
         matchTimeoutMilliseconds: 5000
     )]
