@@ -135,8 +135,7 @@ internal sealed class FirmwareRun
             var paths = new PathRules(folder, _settings.PathRules);
             var board = new BoardFacts(_settings.Pins, _settings.Package, _settings.SupplyVolts);
             var costs = new CostEstimator(result.Device, OperatingPoint(result), board);
-            var comments = _image!.Units.SelectMany(unit => unit.Comments);
-            var run = _progress.Stage("rules", () => RuleRunner.Run(result, board, _settings.RuleSettings(), comments));
+            var run = _progress.Stage("rules", () => RuleRunner.Run(result, board, _settings.RuleSettings(), _image!));
             findings = [.. run.Findings.Where(IsIncluded).Select(paths.Apply).OfType<Finding>().Select(costs.Estimate)];
             allowed =
             [

@@ -63,7 +63,7 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
                 result,
                 firmware.Header.Board,
                 RuleSettings.Default,
-                read.Units.SelectMany(unit => unit.Comments)
+                image
             )
         );
     }

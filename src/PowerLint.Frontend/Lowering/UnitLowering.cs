@@ -87,7 +87,17 @@ internal sealed class UnitLowering
             macros,
             comments,
             _gaps
-        );
+        )
+        {
+            Included =
+            [
+                .. _unit
+                    .Files()
+                    .Select(file => Sources.FileOf(LibClang.clang_getLocationForOffset(_unit.Handle, file, 0)).Path)
+                    .Prepend(_source.Path)
+                    .Distinct(StringComparer.Ordinal),
+            ],
+        };
     }
 
     /// <summary>How deeply expressions and statements may nest in one another: far more than people write, and less than any

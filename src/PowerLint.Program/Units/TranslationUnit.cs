@@ -18,7 +18,11 @@ public sealed record TranslationUnit(
     IReadOnlyDictionary<string, string> Macros,
     IReadOnlyList<Comment> Comments,
     IReadOnlyList<LoweringGap> Gaps
-);
+)
+{
+    /// <summary>The paths of all files that it is made of, the main one first, system headers included.</summary>
+    public IReadOnlyList<string> Included { get; init; } = [];
+}
 
 /// <summary>Something in the source that the lowering could not express.</summary>
 /// <param name="Range">Where it stands.</param>

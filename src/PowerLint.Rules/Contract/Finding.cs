@@ -85,4 +85,13 @@ public sealed record Finding
 
     /// <summary>What it costs.</summary>
     public CostEstimate Cost { get; init; } = CostEstimate.Unknown;
+
+    /// <summary>A change of the source that mends it; null where none is sure to be right. Set by <see cref="RuleRunner"/>.</summary>
+    public Fix? Fix { get; init; }
+
+    /// <summary>What would mend it, in device concepts; <see cref="Fix"/> is written from it.</summary>
+    internal Mend? Mend { get; init; }
+
+    /// <summary>A comment that has no use any more.</summary>
+    internal SourceRange? UselessComment { get; init; }
 }

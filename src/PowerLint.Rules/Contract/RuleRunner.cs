@@ -14,26 +14,27 @@ public static class RuleRunner
     /// <param name="result">The analysis' result.</param>
     /// <param name="board">What the board file says.</param>
     /// <param name="settings">Levels and thresholds.</param>
-    /// <param name="comments">The comments of all units of the image that mention the product (<see cref="TranslationUnit.Comments"/>).</param>
+    /// <param name="image">The image: its comments may suppress findings, and fixes are written into its source.</param>
     /// <returns>The same for the same input, byte for byte.</returns>
     public static RuleRun Run(
         AnalysisResult result,
         BoardFacts board,
         RuleSettings settings,
-        IEnumerable<Comment> comments
+        Image image
     )
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(board);
         ArgumentNullException.ThrowIfNull(settings);
-        ArgumentNullException.ThrowIfNull(comments);
+        ArgumentNullException.ThrowIfNull(image);
         var sources = new SourceTexts();
         var paths = new PathOrder(result.FirstStatement.File.Path);
         var contexts = Check(isSuppressionGroup: false, null);
         var outcome = SuppressionOutcome.Apply(
-            SuppressionComment.Read(comments, sources, paths),
+            SuppressionComment.Read(image.Units.SelectMany(unit => unit.Comments), sources, paths),
             Fingerprint.Mark(Sorted(contexts.SelectMany(context => context.Findings)), sources)
         );
+        var fixes = new FixWriter(image, result, sources);
         var judged = Check(isSuppressionGroup: true, outcome);
         return new RuleRun(
             [
@@ -41,7 +42,8 @@ public static class RuleRunner
                     outcome.Kept.Concat(
                         Fingerprint.Mark(Sorted(judged.SelectMany(context => context.Findings)), sources)
                     )
-                ),
+                )
+                .Select(finding => finding with { Fix = FixOf(finding) }),
             ],
             outcome.Suppressed,
             [.. contexts.SelectMany(context => context.Verdicts).Distinct()]
@@ -62,6 +64,11 @@ public static class RuleRunner
 
             return ran;
         }
+
+        Fix? FixOf(Finding finding) =>
+            finding.Mend is { } mend ? fixes.Write(mend)
+            : finding.UselessComment is { } comment ? fixes.Without(comment, "Remove the suppression")
+            : null;
 
         IEnumerable<Finding> Sorted(IEnumerable<Finding> findings) =>
             findings

@@ -6,14 +6,18 @@ namespace PowerLint.Rules;
 public sealed class SourceTexts
 {
     private readonly Dictionary<string, string[]> _lines = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _lineEnds = new(StringComparer.Ordinal);
 
     /// <summary>The lines of a file, without line ends.</summary>
     public IReadOnlyList<string> Lines(string path)
     {
         if (!_lines.TryGetValue(path, out var lines))
         {
-            lines = Read(path);
+            var text = Read(path);
+            lines = Split(text);
             _lines[path] = lines;
+            var end = text.IndexOf('\n', StringComparison.Ordinal);
+            _lineEnds[path] = end > 0 && text[end - 1] == '\r' ? "\r\n" : "\n";
         }
 
         return lines;
@@ -24,6 +28,13 @@ public sealed class SourceTexts
     {
         var lines = Lines(path);
         return number >= 1 && number <= lines.Count ? lines[number - 1] : "";
+    }
+
+    /// <summary>What ends the file's lines: that of its first one.</summary>
+    public string LineEnd(string path)
+    {
+        Lines(path);
+        return _lineEnds[path];
     }
 
     /// <summary>The text of a range, lines joined with line feeds.</summary>
@@ -47,19 +58,31 @@ public sealed class SourceTexts
         return string.Join('\n', parts);
     }
 
-    private static string[] Read(string path)
+    private static string[] Split(string text)
+    {
+        var lines = new List<string>();
+        using var reader = new StringReader(text);
+        while (reader.ReadLine() is { } line)
+        {
+            lines.Add(line);
+        }
+
+        return [.. lines];
+    }
+
+    private static string Read(string path)
     {
         try
         {
-            return File.Exists(path) ? File.ReadAllLines(path) : [];
+            return File.Exists(path) ? File.ReadAllText(path) : "";
         }
         catch (IOException)
         {
-            return [];
+            return "";
         }
         catch (UnauthorizedAccessException)
         {
-            return [];
+            return "";
         }
     }
 }

@@ -10,7 +10,8 @@ internal static class Reporting
     public static void Report(
         this RuleContext context,
         IEnumerable<Observation> observations,
-        Func<ObservationGroup, string> message
+        Func<ObservationGroup, string> message,
+        Func<ObservationGroup, Mend?>? mend = null
     )
     {
         foreach (var group in ObservationGroup.Of(observations))
@@ -42,6 +43,8 @@ internal static class Reporting
                     ],
                     Point = first.Point.Point,
                     SleepMode = first.Point.ModeName,
+                    // What may not hold is not changed.
+                    Mend = first.Certainty == Certainty.Possible ? null : mend?.Invoke(group),
                 }
             );
         }

@@ -1,0 +1,326 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using PowerLint.Analysis;
+using PowerLint.Devices;
+using PowerLint.Program;
+
+namespace PowerLint.Rules;
+
+/// <summary>
+/// Puts mends into the words of the source. Where the source leaves no sure place for one, or its headers have no name for a
+/// register, there is no fix: the message still says what to do.
+/// </summary>
+internal sealed partial class FixWriter(Image image, AnalysisResult result, SourceTexts sources)
+{
+    private readonly StatementPlaces _places = new(image, sources);
+    private readonly SourceInsertion _insertion = new(sources);
+    private readonly Dictionary<TranslationUnit, WriteSpelling> _spellings = [];
+
+    /// <summary>The fix, or null.</summary>
+    public Fix? Write(Mend mend) =>
+        Edits(mend) is { Count: > 0 } edits && edits.All(IsOwn)
+            ? new Fix(
+                mend.Description,
+                mend.IsSafe,
+                mend.Because,
+                [
+                    .. edits
+                        .Distinct()
+                        .OrderBy(edit => edit.Range.File.Path, StringComparer.Ordinal)
+                        .ThenBy(edit => edit.Range.Start.Line)
+                        .ThenBy(edit => edit.Range.Start.Column),
+                ]
+            )
+            : null;
+
+    /// <summary>A fix that takes a comment out, with its line where it stands alone.</summary>
+    public Fix? Without(SourceRange comment, string description)
+    {
+        var path = comment.File.Path;
+        var (first, last) = (sources.Line(path, comment.Start.Line), sources.Line(path, comment.End.Line));
+        var before = first[..Math.Min(comment.Start.Column - 1, first.Length)];
+        var behind = last[Math.Min(comment.End.Column - 1, last.Length)..];
+        var isAlone = before.Trim().Length == 0 && behind.Trim().Length == 0;
+        var start = isAlone ? 1 : behind.Trim().Length == 0 ? before.TrimEnd().Length + 1 : comment.Start.Column;
+        var end = isAlone ? comment.End with { Line = comment.End.Line + 1, Column = 1 } : comment.End;
+        var edit = new SourceEdit(new SourceRange(comment.Start with { Column = start }, end), "");
+        return IsOwn(edit) ? new Fix(description, IsSafe: true, "A comment changes nothing.", [edit]) : null;
+    }
+
+    private static bool IsOwn(SourceEdit edit) => edit.Range.Line > 0 && !edit.Range.File.IsSystem;
+
+    private List<SourceEdit>? Edits(Mend mend)
+    {
+        if (!CanBeWritten(mend.Writes.Concat(mend.Restore), mend))
+        {
+            return null;
+        }
+
+        if (Renamed(mend) is { } renamed)
+        {
+            return [renamed];
+        }
+
+        if (TakenOut(mend) is { } takenOut)
+        {
+            return [takenOut];
+        }
+
+        return mend.Place switch
+        {
+            MendPlace.BeforeRest => AroundRest(mend),
+            MendPlace.BeforeCause => BeforeCause(mend),
+            MendPlace.AfterCause when mend.Cause.Range != result.FirstStatement => AfterCause(mend),
+            _ => AtStart(mend),
+        };
+    }
+
+    // A write to a locked register needs its unlock, in time; one behind a closed gate is lost.
+    private bool CanBeWritten(IEnumerable<FieldCondition> writes, Mend mend) =>
+        writes
+            .Select(write => write.Field)
+            .All(field =>
+                !result.Device.Protections.Any(protection =>
+                    protection.Protects.Any(bits => bits.Register == field.Register && (bits.Mask & field.Mask) != 0)
+                )
+                && result
+                    .Device.Gates.Where(gate => gate.LosesWrites && gate.Registers.Contains(field.Register))
+                    .All(gate =>
+                        mend.Points.All(point => point.SteadyState.Evaluate(gate.Open) == Tristate.Yes)
+                        && (mend.Place != MendPlace.AtStart || IsOpenAtReset(gate))
+                    )
+            );
+
+    private static bool IsOpenAtReset(ClockGate gate) =>
+        gate.Open.Alternatives.Any(alternative =>
+            alternative.All(part =>
+                part.Values.Contains((part.Field.Register.Reset & part.Field.Mask) >> part.Field.LowBit)
+            )
+        );
+
+    private SourceEdit? Renamed(Mend mend)
+    {
+        if (
+            mend.Renames is not var (field, old, @new)
+            || _places.Of(mend.Cause.Range) is not { Statement: var statement }
+            || SpellingFor(statement.Range.File.Path) is not { } spelling
+            || statement.Range.Line != statement.Range.End.Line
+        )
+        {
+            return null;
+        }
+
+        var line = sources.Line(statement.Range.File.Path, statement.Range.Line);
+        var names = NamesFor(statement.Range.File.Path)!;
+        var words = Word()
+            .Matches(line)
+            .Where(word =>
+                word.Index >= statement.Range.Start.Column - 1
+                && word.Index + word.Length <= statement.Range.End.Column - 1
+                && names.ValueOf(word.Value) == old << field.LowBit
+            )
+            .ToArray();
+        if (words is not [var one] || spelling.Bits.Sibling(one.Value, @new << field.LowBit) is not { } sibling)
+        {
+            return null;
+        }
+
+        var start = statement.Range.Start with { Column = one.Index + 1 };
+        return new SourceEdit(
+            new SourceRange(start, start with { Column = one.Index + one.Length + 1 }),
+            sibling
+        );
+    }
+
+    private SourceEdit? TakenOut(Mend mend)
+    {
+        if (
+            mend.Undoes is not [var decision]
+            || _places.Of(decision.Range) is not { Statement: ExpressionStatement { Expression: Assignment } statement }
+        )
+        {
+            return null;
+        }
+
+        var (mask, wanted) = (0UL, 0UL);
+        foreach (var write in mend.Writes)
+        {
+            var shift = 8 * (long)(write.Field.Register.Address - decision.Address);
+            if (shift is < 0 or > 56)
+            {
+                return null;
+            }
+
+            mask |= write.Field.Mask << (int)shift;
+            wanted |= (write.Values[0] << write.Field.LowBit) << (int)shift;
+        }
+
+        var width = decision.WidthBits >= 64 ? ulong.MaxValue : (1UL << decision.WidthBits) - 1;
+        var known = decision.Before.Known & decision.After.Known;
+        var changed = ((decision.Before.Value ^ decision.After.Value) | ~known) & width;
+        return (changed & ~mask) == 0 && (decision.Before.Value & mask) == wanted
+            ? _insertion.Without(statement)
+            : null;
+    }
+
+    private List<SourceEdit>? AroundRest(Mend mend)
+    {
+        var edits = new List<SourceEdit>();
+        foreach (var point in mend.Points.DistinctBy(point => point.Range))
+        {
+            if (
+                _places.Of(point.Range) is not { } place
+                || Statements(mend.Writes, point.Range) is not { } off
+                || Statements(mend.Restore, point.Range) is not { } on
+                || _insertion.Before(BeforeItsPreparation(place, point), off) is not { } before
+            )
+            {
+                return null;
+            }
+
+            edits.Add(before);
+            if (on.Count == 0)
+            {
+                continue;
+            }
+
+            // Behind a loop that never ends nothing is restored.
+            if (place.Statement is Loop || _insertion.After(place.Statement, on) is not { } after)
+            {
+                return null;
+            }
+
+            edits.Add(after);
+        }
+
+        return edits;
+    }
+
+    // Between what lets interrupts in, or opens a timed window, and the sleep instruction nothing may stand.
+    private Statement BeforeItsPreparation(StatementPlace place, RestingPoint point)
+    {
+        var timed = result
+            .Device.Protections.Where(protection => protection.WindowCycles > 0)
+            .SelectMany(protection => protection.Protects)
+            .SelectMany(field => point.State.DecisionsOf(field))
+            .Select(decision => decision.Range)
+            .ToArray();
+        var index = place.Index;
+        while (index > 0 && IsPreparation(place.Block.Statements[index - 1], timed))
+        {
+            index--;
+        }
+
+        return place.Block.Statements[index];
+    }
+
+    private bool IsPreparation(Statement statement, SourceRange[] timed) =>
+        timed.Any(range => StatementPlaces.Holds(statement.Range, range))
+        || (
+            !sources.Text(statement.Range).Contains('{', StringComparison.Ordinal)
+            && StatementPlaces.Within(statement).Any(IsInstruction)
+        );
+
+    private bool IsInstruction(Statement statement) =>
+        statement is InlineAssembly
+        || (
+            statement is ExpressionStatement { Expression: Call { Callee: AddressOfFunction { Function: var callee } } }
+            && image.Resolve(callee) is { Body.Statements: { Count: > 0 } body }
+            && body.All(inner => inner is InlineAssembly)
+        );
+
+    private List<SourceEdit>? BeforeCause(Mend mend)
+    {
+        if (_places.Of(mend.Cause.Range) is not { } place)
+        {
+            return null;
+        }
+
+        IReadOnlyList<string>? lines = mend.Code is { } code
+            ? SpellingFor(mend.Cause.Range.File.Path)?.Given(code) is { } given ? [given] : null
+            : Statements(mend.Writes, mend.Cause.Range);
+        return lines is not null && _insertion.Before(place.Statement, lines) is { } edit ? [edit] : null;
+    }
+
+    private List<SourceEdit>? AfterCause(Mend mend)
+    {
+        var range = OwnPlace(mend.Cause);
+        if (_places.Of(range) is not { } found || _places.OutOfLoops(found) is not { } place)
+        {
+            return null;
+        }
+
+        return Statements(mend.Writes, range) is { } lines && _insertion.After(place.Statement, lines) is { } edit
+            ? [edit]
+            : null;
+    }
+
+    // A function that is told what to write to serves others, too: its caller is the one to go on from.
+    private SourceRange OwnPlace(Cause cause)
+    {
+        var (range, function, calls) = (cause.Range, cause.Function, cause.Calls);
+        while (!calls.IsEmpty && HasParameters(function))
+        {
+            (range, function) = (calls[^1].Range, calls[^1].Caller);
+            calls = calls.RemoveAt(calls.Length - 1);
+        }
+
+        return range;
+    }
+
+    private bool HasParameters(string function) =>
+        image
+            .Units.SelectMany(unit => unit.Functions)
+            .Any(f => string.Equals(f.DisplayName, function, StringComparison.Ordinal) && f.Parameters.Count > 0);
+
+    private List<SourceEdit>? AtStart(Mend mend) =>
+        _places.FirstOf(image.Entry) is { } place
+        && Statements(mend.Writes, place.Statement.Range) is { } lines
+        && _insertion.Before(place.Statement, lines) is { } edit
+            ? [edit]
+            : null;
+
+    private IReadOnlyList<string>? Statements(ImmutableArray<FieldCondition> writes, SourceRange range) =>
+        SpellingFor(range.File.Path)?.Statements(writes);
+
+    private WriteSpelling? SpellingFor(string path)
+    {
+        if (UnitOf(path) is not { } unit || NamesFor(path) is not { } names)
+        {
+            return null;
+        }
+
+        if (!_spellings.TryGetValue(unit, out var spelling))
+        {
+            spelling = new WriteSpelling(names);
+            _spellings.Add(unit, spelling);
+        }
+
+        return spelling;
+    }
+
+    private readonly Dictionary<TranslationUnit, VisibleNames> _names = [];
+
+    private VisibleNames? NamesFor(string path)
+    {
+        if (UnitOf(path) is not { } unit)
+        {
+            return null;
+        }
+
+        if (!_names.TryGetValue(unit, out var names))
+        {
+            names = new VisibleNames(unit, sources);
+            _names.Add(unit, names);
+        }
+
+        return names;
+    }
+
+    private TranslationUnit? UnitOf(string path) =>
+        image.Units.FirstOrDefault(unit => string.Equals(unit.Source.Path, path, StringComparison.Ordinal))
+        ?? image.Units.FirstOrDefault(unit => unit.Included.Contains(path, StringComparer.Ordinal));
+
+    [GeneratedRegex(@"\b[A-Za-z_]\w*", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Word();
+}
