@@ -105,9 +105,16 @@ internal sealed class FirmwareRun
             return new FirmwareRun(settings, paths, device, image, notices, progress)
             {
                 Image = isNamed ? units.Name : null,
+                Tree = settings.Folder ?? sources.Folder,
             };
         }
     }
+
+    /// <summary>The sources as the findings saw them; null before <see cref="Check"/>, or where nothing could be run.</summary>
+    internal SourceTexts? Sources { get; private set; }
+
+    /// <summary>The folder that the firmware lies in: that of its configuration, else that of its sources or database.</summary>
+    internal string Tree { get; private init; } = "";
 
     /// <summary>Runs the image in the abstract; null where the sources are too broken to be run.</summary>
     internal AnalysisResult? Analyze(CancellationToken cancellation)
@@ -136,6 +143,7 @@ internal sealed class FirmwareRun
             var board = new BoardFacts(_settings.Pins, _settings.Package, _settings.SupplyVolts);
             var costs = new CostEstimator(result.Device, OperatingPoint(result), board);
             var run = _progress.Stage("rules", () => RuleRunner.Run(result, board, _settings.RuleSettings(), _image!));
+            Sources = run.Sources;
             findings = [.. run.Findings.Where(IsIncluded).Select(paths.Apply).OfType<Finding>().Select(costs.Estimate)];
             allowed =
             [

@@ -57,15 +57,7 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
             ImageLinker.Link(read.Units)
             ?? throw new InvalidOperationException($"{firmware.Name}: no file defines main()");
         var result = ImageAnalyzer.Run(image, device, new AnalysisOptions { CpuHertz = firmware.Header.Hertz });
-        return new CaseRun(
-            result,
-            RuleRunner.Run(
-                result,
-                firmware.Header.Board,
-                RuleSettings.Default,
-                image
-            )
-        );
+        return new CaseRun(result, RuleRunner.Run(result, firmware.Header.Board, RuleSettings.Default, image));
     }
 
     /// <summary>What differs from the expectations, for people; empty where nothing does.</summary>

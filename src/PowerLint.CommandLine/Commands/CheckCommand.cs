@@ -21,11 +21,13 @@ internal static class CheckCommand
         failOn.AcceptOnlyFromAmong(FailLevels);
 
         var baseline = new BaselineOption();
+        var fixes = new FixOptions();
         var command = new Command("check", "Check firmware for what keeps its supply current up");
         firmware.AddTo(command);
         report.AddTo(command);
         command.Options.Add(failOn);
         baseline.AddTo(command);
+        fixes.AddTo(command);
         command.SetAction(parsed =>
             Run(
                 session,
@@ -33,7 +35,8 @@ internal static class CheckCommand
                 report.Format(parsed),
                 report.Output(parsed),
                 parsed.GetRequiredValue(failOn),
-                baseline.Read(parsed, session)
+                baseline.Read(parsed, session),
+                fixes.Read(parsed)
             )
         );
         return command;
@@ -45,19 +48,32 @@ internal static class CheckCommand
         string format,
         string? output,
         string failOn,
-        SarifBaseline? baseline
+        SarifBaseline? baseline,
+        FixMode fixes
     )
     {
+        using var fixing = new FixRun();
         var runs = FirmwareRun.StartAll(request, session);
-        if (baseline is not null && runs.Length > 1)
+        if ((baseline is not null || fixes != FixMode.Report) && runs.Length > 1)
         {
             throw new UsageException(
-                $"a baseline is of one image: choose one with --image: {string.Join(", ", runs.Select(run => run.Image))}"
+                $"{(baseline is null ? "fixes are for" : "a baseline is of")} one image: choose one with --image: {string.Join(", ", runs.Select(run => run.Image))}"
             );
         }
 
         CheckReport[] reports = [.. runs.Select(run => run.Check(session.Cancellation))];
         reports = [.. reports.Select(report => report with { Baseline = baseline?.Compare(report) })];
+        if (fixes == FixMode.Show)
+        {
+            session.WriteReport(output, (writer, _) => fixing.Show(reports[0], runs[0], writer));
+            return Status(reports[0], failOn);
+        }
+
+        if (fixes == FixMode.Apply)
+        {
+            reports = [fixing.Apply(reports[0], runs[0], session.Console.Error)];
+        }
+
         session.WriteReport(
             output,
             (writer, isTerminal) =>

@@ -70,7 +70,11 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
     private ImmutableArray<ModesWhen> ReadDebug(DeviceNode? node)
     {
         var debug = ImmutableArray.CreateBuilder<ModesWhen>();
-        foreach (var item in node is ListNode list ? list.Items : node is null ? [] : [node])
+        foreach (
+            var item in node is ListNode list ? list.Items
+            : node is null ? []
+            : [node]
+        )
         {
             if (item is not ScalarNode scalar)
             {
@@ -86,7 +90,14 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                     );
                 }
 
-                debug.Add(new ModesWhen(reading.Modes, new Condition([[new FieldCondition(bits, [1])]])));
+                debug.Add(
+                    new ModesWhen(
+                        reading.Modes,
+                        new Condition([
+                            [new FieldCondition(bits, [1])],
+                        ])
+                    )
+                );
             }
         }
 

@@ -56,7 +56,16 @@ internal sealed partial class UnitLoader(UnitInput input)
             gaps[i] = new LoweringGap(Range(), input.Name());
         }
 
-        return new TranslationUnit(source, target, functions, _globals, _symbols, macros, comments, gaps);
+        var included = new string[input.Count()];
+        for (var i = 0; i < included.Length; i++)
+        {
+            included[i] = input.Name();
+        }
+
+        return new TranslationUnit(source, target, functions, _globals, _symbols, macros, comments, gaps)
+        {
+            Included = included,
+        };
     }
 
     private GlobalVariable Global()

@@ -67,6 +67,12 @@ internal sealed partial class UnitWriter(UnitOutput output)
             Range(gap.Range);
             output.String(gap.Construct);
         }
+
+        output.Count(unit.Included.Count);
+        foreach (var path in unit.Included)
+        {
+            output.String(path);
+        }
     }
 
     private void Global(GlobalVariable global)

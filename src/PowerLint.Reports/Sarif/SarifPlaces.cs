@@ -34,6 +34,40 @@ internal sealed class SarifPlaces(ReportPaths paths)
             Message = message is null ? null : new Message { Text = message },
         };
 
+    /// <summary>A change of the source.</summary>
+    internal Microsoft.CodeAnalysis.Sarif.Fix Describe(Rules.Fix fix)
+    {
+        var result = new Microsoft.CodeAnalysis.Sarif.Fix
+        {
+            Description = new Message { Text = $"{fix.Description}. {fix.Because}" },
+            ArtifactChanges =
+            [
+                .. fix
+                    .Edits.GroupBy(edit => edit.Range.File.Path, StringComparer.Ordinal)
+                    .Select(file => new ArtifactChange
+                    {
+                        ArtifactLocation = Artifact(file.Key),
+                        Replacements = [.. file.Select(Replace)],
+                    }),
+            ],
+        };
+        result.SetProperty("safe", fix.IsSafe);
+        return result;
+    }
+
+    private static Replacement Replace(Rules.SourceEdit edit) =>
+        new()
+        {
+            DeletedRegion = new Region
+            {
+                StartLine = edit.Range.Start.Line,
+                StartColumn = edit.Range.Start.Column,
+                EndLine = edit.Range.End.Line,
+                EndColumn = edit.Range.End.Column,
+            },
+            InsertedContent = edit.Text.Length == 0 ? null : new ArtifactContent { Text = edit.Text },
+        };
+
     private PhysicalLocation Physical(SourceRange range)
     {
         var region = new Region { StartLine = range.Line, StartColumn = Math.Max(1, range.Start.Column) };

@@ -33,6 +33,7 @@ internal sealed class SarifResults(CheckReport report, SarifPlaces places)
             Locations = [places.Locate(finding.Range, function: finding.Function)],
             RelatedLocations = Related(finding),
             CodeFlows = CodeFlows(finding),
+            Fixes = finding.Fix is { } fix ? [places.Describe(fix)] : null,
             PartialFingerprints = new Dictionary<string, string>(StringComparer.Ordinal)
             {
                 [FingerprintName] = finding.Fingerprint,

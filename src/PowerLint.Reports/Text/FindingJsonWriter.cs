@@ -97,6 +97,12 @@ public static class FindingJsonWriter
 
         writer.WriteString("costBasis", finding.Cost.Basis);
         writer.WriteString("fingerprint", finding.Fingerprint);
+        if (finding.Fix is { } fix)
+        {
+            writer.WriteString("fix", fix.Description);
+            writer.WriteBoolean("fixIsSafe", fix.IsSafe);
+        }
+
         if (report.Baseline is { } baseline)
         {
             writer.WriteString("baseline", baseline.IsNew(finding) ? "new" : "unchanged");

@@ -48,6 +48,12 @@ public sealed class FindingTextWriter(CheckReport report, IAnsiConsole console)
         WriteRow("certainty", Name(finding.Certainty));
         WriteRow("asleep in", finding.SleepMode);
         WriteRow("cost", Cost(finding.Cost));
+        if (finding.Fix is { } fix)
+        {
+            var how = fix.IsSafe ? "safe, --fix applies it" : "not applied unseen";
+            WriteRow("fix", $"{fix.Description} ({how}). {fix.Because}");
+        }
+
         WriteRow(
             "baseline",
             report.Baseline?.IsNew(finding) switch

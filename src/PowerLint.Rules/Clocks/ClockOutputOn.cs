@@ -21,7 +21,7 @@ internal sealed class ClockOutputOn : IRule
                 on.Add(output.Name);
             }
 
-            context.Report(observations, group => Message(output, group));
+            context.Report(observations, group => Message(output, group), group => MendOf(context, output, group));
         }
 
         // One clock may have several outputs to choose from.
@@ -66,6 +66,32 @@ internal sealed class ClockOutputOn : IRule
             .SelectMany(field => point.State.DecisionsOf(field))
             .ToArray();
         return routing.Length > 0 ? routing : point.State.DecisionsOf(output.On);
+    }
+
+    private static Mend? MendOf(RuleContext context, ClockOutput output, ObservationGroup group)
+    {
+        var pin = context.Device.Pins.FirstOrDefault(p => string.Equals(p.Name, output.Pin, StringComparison.Ordinal));
+        var ofPin = pin?.Output.Fields.ToHashSet() ?? [];
+        if (Opposites.Of(group.First.Point.State, output.On, field => !ofPin.Contains(field)) is not { } writes)
+        {
+            return null;
+        }
+
+        return new Mend
+        {
+            Description = $"Route {output.Name} to no pin",
+            Writes = writes,
+            Place = MendPlace.AfterCause,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            Undoes =
+            [
+                .. group
+                    .Points.SelectMany(point => writes.SelectMany(w => point.State.DecisionsOf(w.Field)))
+                    .Distinct(),
+            ],
+            Because = "Whatever on the board runs from this clock stands still then.",
+        };
     }
 
     private static bool Stops(ClockOutput output, PointFacts point) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PowerLint.Analysis;
 using PowerLint.Devices;
 
@@ -25,7 +26,7 @@ internal sealed class DebugKeptOn : IRule
                 context.Clean(register.Key.Name);
             }
 
-            context.Report(observations, Message);
+            context.Report(observations, Message, MendOf);
         }
     }
 
@@ -47,6 +48,36 @@ internal sealed class DebugKeptOn : IRule
             Point = point,
             Flow = decisions,
             Condition = setting.When,
+        };
+    }
+
+    private static Mend? MendOf(ObservationGroup group)
+    {
+        var writes = ImmutableArray.CreateBuilder<FieldCondition>();
+        foreach (var observation in group.Observations)
+        {
+            if (Opposites.Of(observation.Point.State, observation.Condition!, _ => true) is not { } off)
+            {
+                return null;
+            }
+
+            writes.AddRange(off.Where(write => !writes.Any(other => other.Field == write.Field)));
+        }
+
+        return new Mend
+        {
+            Description = $"Let no debugger keep clocks running in {group.First.Point.ModeName ?? "sleep"}",
+            Writes = writes.ToImmutable(),
+            Place = MendPlace.AfterCause,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            Undoes =
+            [
+                .. group
+                    .Points.SelectMany(point => writes.SelectMany(w => point.State.DecisionsOf(w.Field)))
+                    .Distinct(),
+            ],
+            Because = "A debugger loses its connection in sleep then: keep the setting in builds that are debugged.",
         };
     }
 

@@ -21,7 +21,11 @@ internal sealed class OscillatorKeptOn : IRule
                 context.Clean(oscillator.Name);
             }
 
-            context.Report(observations, group => Message(oscillator, group));
+            context.Report(
+                observations,
+                group => Message(oscillator, group),
+                group => MendOf(context, oscillator, group)
+            );
         }
     }
 
@@ -52,6 +56,37 @@ internal sealed class OscillatorKeptOn : IRule
             is { } peripheral
             ? point.State.Evaluate(consumer.When).And(point.IsOn(peripheral)).And(point.Works(peripheral))
             : point.State.Evaluate(consumer.When);
+
+    // Pins that a crystal sits on become plain inputs without a level once it is off.
+    private static bool HasPins(DeviceModel device, FieldReference field) =>
+        device.Pins.SelectMany(pin => pin.Functions).Any(function => function.When.Fields.Contains(field));
+
+    private static Mend? MendOf(RuleContext context, Oscillator oscillator, ObservationGroup group)
+    {
+        if (
+            Opposites.Of(group.First.Point.State, oscillator.On, _ => true) is not { } writes
+            || writes.Any(w => HasPins(context.Device, w.Field))
+        )
+        {
+            return null;
+        }
+
+        return new Mend
+        {
+            Description = $"Switch the {oscillator.Name} oscillator off",
+            Writes = writes,
+            Place = MendPlace.AfterCause,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            Undoes =
+            [
+                .. group
+                    .Points.SelectMany(point => writes.SelectMany(w => point.State.DecisionsOf(w.Field)))
+                    .Distinct(),
+            ],
+            Because = "What runs from it while the CPU is awake stands still then.",
+        };
+    }
 
     private static string Message(Oscillator oscillator, ObservationGroup group)
     {

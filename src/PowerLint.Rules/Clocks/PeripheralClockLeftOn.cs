@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PowerLint.Analysis;
 using PowerLint.Devices;
 
@@ -27,7 +28,7 @@ internal sealed class PeripheralClockLeftOn : IRule
             }
         }
 
-        context.Report(observations, Message);
+        context.Report(observations, Message, group => MendOf(context, group));
     }
 
     private static bool IsUnused(RuleContext context, string name) =>
@@ -55,6 +56,33 @@ internal sealed class PeripheralClockLeftOn : IRule
             Point = point,
             Flow = decisions,
             Condition = gate.Open,
+        };
+    }
+
+    private static Mend? MendOf(RuleContext context, ObservationGroup group)
+    {
+        var writes = ImmutableArray.CreateBuilder<FieldCondition>();
+        foreach (var observation in group.Observations)
+        {
+            if (Opposites.Of(observation.Point.State, observation.Condition!, _ => true) is not { } close)
+            {
+                return null;
+            }
+
+            // Peripherals may share a gate.
+            writes.AddRange(close.Where(write => !writes.Any(other => other.Field == write.Field)));
+        }
+
+        return new Mend
+        {
+            Description =
+                $"Close the {Wording.Number(group.Observations.Length, "gate", "gates")} of {Wording.List(group.Subjects)}",
+            Writes = writes.ToImmutable(),
+            Place = MendPlace.AfterCause,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            IsSafe = true,
+            Because = "The program never touches a register of what stands still then.",
         };
     }
 

@@ -11,7 +11,11 @@ public sealed record RuleRun(
     ImmutableArray<Finding> Findings,
     ImmutableArray<SuppressedFinding> Suppressed,
     ImmutableArray<Verdict> Verdicts
-);
+)
+{
+    /// <summary>The source files as the findings and their fixes saw them.</summary>
+    public SourceTexts Sources { get; init; } = new();
+}
 
 /// <summary>A finding that a comment allows.</summary>
 /// <param name="Finding">The finding.</param>

@@ -16,12 +16,7 @@ public static class RuleRunner
     /// <param name="settings">Levels and thresholds.</param>
     /// <param name="image">The image: its comments may suppress findings, and fixes are written into its source.</param>
     /// <returns>The same for the same input, byte for byte.</returns>
-    public static RuleRun Run(
-        AnalysisResult result,
-        BoardFacts board,
-        RuleSettings settings,
-        Image image
-    )
+    public static RuleRun Run(AnalysisResult result, BoardFacts board, RuleSettings settings, Image image)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(board);
@@ -39,15 +34,18 @@ public static class RuleRunner
         return new RuleRun(
             [
                 .. Sorted(
-                    outcome.Kept.Concat(
-                        Fingerprint.Mark(Sorted(judged.SelectMany(context => context.Findings)), sources)
+                        outcome.Kept.Concat(
+                            Fingerprint.Mark(Sorted(judged.SelectMany(context => context.Findings)), sources)
+                        )
                     )
-                )
-                .Select(finding => finding with { Fix = FixOf(finding) }),
+                    .Select(finding => finding with { Fix = FixOf(finding) }),
             ],
             outcome.Suppressed,
             [.. contexts.SelectMany(context => context.Verdicts).Distinct()]
-        );
+        )
+        {
+            Sources = sources,
+        };
 
         List<RuleContext> Check(bool isSuppressionGroup, SuppressionOutcome? suppressions)
         {

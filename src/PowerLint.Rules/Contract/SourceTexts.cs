@@ -6,6 +6,7 @@ namespace PowerLint.Rules;
 public sealed class SourceTexts
 {
     private readonly Dictionary<string, string[]> _lines = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _lineEnds = new(StringComparer.Ordinal);
 
     /// <summary>The lines of a file, without line ends.</summary>
@@ -16,6 +17,7 @@ public sealed class SourceTexts
             var text = Read(path);
             lines = Split(text);
             _lines[path] = lines;
+            _texts[path] = text;
             var end = text.IndexOf('\n', StringComparison.Ordinal);
             _lineEnds[path] = end > 0 && text[end - 1] == '\r' ? "\r\n" : "\n";
         }
@@ -28,6 +30,13 @@ public sealed class SourceTexts
     {
         var lines = Lines(path);
         return number >= 1 && number <= lines.Count ? lines[number - 1] : "";
+    }
+
+    /// <summary>The whole text of a file.</summary>
+    public string Whole(string path)
+    {
+        Lines(path);
+        return _texts[path];
     }
 
     /// <summary>What ends the file's lines: that of its first one.</summary>

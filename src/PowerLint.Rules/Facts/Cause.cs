@@ -18,7 +18,10 @@ internal sealed record Cause(SourceRange Range, string Function, ImmutableArray<
     public static Cause Of(Decision decision) => new(decision.Range, decision.Function, decision.Calls);
 
     /// <summary>What reset left as it is: the first statement of <c>main</c>.</summary>
-    public static Cause Reset(AnalysisResult result) => new(result.FirstStatement, "main", []);
+    public static Cause Reset(AnalysisResult result) => new(result.FirstStatement, "main", []) { IsReset = true };
+
+    /// <summary>Whether no statement is to blame, and the place only stands for the start.</summary>
+    public bool IsReset { get; private init; }
 
     /// <summary>A resting point.</summary>
     public static Cause Of(RestingPoint point) => new(point.Range, point.Function, point.Calls);

@@ -12,7 +12,7 @@ namespace PowerLint.Rules;
 internal sealed class BitSpelling
 {
     // More names than this are no longer read; a mask says the same shorter.
-    private const int MostNames = 4;
+    private const int MostNames = 6;
 
     private static readonly string[] MaskEndings = ["", "_bm", "_gm", "_Msk"];
 
@@ -24,8 +24,7 @@ internal sealed class BitSpelling
     {
         _names = names;
         _usesBitMacro =
-            names.IsFunctionMacro("_BV")
-            && Count(@"\b_BV\s*\(") > Count(@"\(\s*\(?\s*(uint\w+_t\)\s*)?1[uUlL]*\s*<<");
+            names.IsFunctionMacro("_BV") && Count(@"\b_BV\s*\(") > Count(@"\(\s*\(?\s*(uint\w+_t\)\s*)?1[uUlL]*\s*<<");
         _one = Count(@"\b1[uU]\s*<<") > Count(@"\b1\s*<<") ? "1u" : "1";
     }
 
@@ -55,7 +54,11 @@ internal sealed class BitSpelling
     public string Value(FieldReference field, ulong value)
     {
         var placed = value << field.LowBit;
-        if (field.WidthBits > 1 && NamedField(field) is { } named && ValueName(field.Register, named, placed) is { } name)
+        if (
+            field.WidthBits > 1
+            && NamedField(field) is { } named
+            && ValueName(field.Register, named, placed) is { } name
+        )
         {
             return name;
         }
@@ -91,7 +94,8 @@ internal sealed class BitSpelling
         return null;
     }
 
-    private int Count(string pattern) => Regex.Count(_names.OwnText, pattern, RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
+    private int Count(string pattern) =>
+        Regex.Count(_names.OwnText, pattern, RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
 
     private string? Bit(Register register, int bit)
     {
@@ -175,5 +179,8 @@ internal sealed class BitSpelling
                 + (register.WidthBits > 16 ? "u" : "");
 
     // An int of 16 bits holds bit 15 in its sign, one of 32 bits bit 31.
-    private string One(int bit) => bit >= 16 ? "1UL" : bit == 15 ? "1u" : _one;
+    private string One(int bit) =>
+        bit >= 16 ? "1UL"
+        : bit == 15 ? "1u"
+        : _one;
 }

@@ -41,7 +41,10 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
         var before = first[..Math.Min(comment.Start.Column - 1, first.Length)];
         var behind = last[Math.Min(comment.End.Column - 1, last.Length)..];
         var isAlone = before.Trim().Length == 0 && behind.Trim().Length == 0;
-        var start = isAlone ? 1 : behind.Trim().Length == 0 ? before.TrimEnd().Length + 1 : comment.Start.Column;
+        var start =
+            isAlone ? 1
+            : behind.Trim().Length == 0 ? before.TrimEnd().Length + 1
+            : comment.Start.Column;
         var end = isAlone ? comment.End with { Line = comment.End.Line + 1, Column = 1 } : comment.End;
         var edit = new SourceEdit(new SourceRange(comment.Start with { Column = start }, end), "");
         return IsOwn(edit) ? new Fix(description, IsSafe: true, "A comment changes nothing.", [edit]) : null;
@@ -70,7 +73,9 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
         {
             MendPlace.BeforeRest => AroundRest(mend),
             MendPlace.BeforeCause => BeforeCause(mend),
-            MendPlace.AfterCause when mend.Cause.Range != result.FirstStatement => AfterCause(mend),
+            MendPlace.AfterCause when LastWord(mend) is var (isSure, cause) => !isSure ? null
+            : cause.IsReset ? AtStart(mend)
+            : AfterCause(mend, cause),
             _ => AtStart(mend),
         };
     }
@@ -126,10 +131,7 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
         }
 
         var start = statement.Range.Start with { Column = one.Index + 1 };
-        return new SourceEdit(
-            new SourceRange(start, start with { Column = one.Index + one.Length + 1 }),
-            sibling
-        );
+        return new SourceEdit(new SourceRange(start, start with { Column = one.Index + one.Length + 1 }), sibling);
     }
 
     private SourceEdit? TakenOut(Mend mend)
@@ -170,6 +172,7 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
         {
             if (
                 _places.Of(point.Range) is not { } place
+                || place.Statement is Loop
                 || Statements(mend.Writes, point.Range) is not { } off
                 || Statements(mend.Restore, point.Range) is not { } on
                 || _insertion.Before(BeforeItsPreparation(place, point), off) is not { } before
@@ -184,8 +187,7 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
                 continue;
             }
 
-            // Behind a loop that never ends nothing is restored.
-            if (place.Statement is Loop || _insertion.After(place.Statement, on) is not { } after)
+            if (_insertion.After(place.Statement, on) is not { } after)
             {
                 return null;
             }
@@ -231,20 +233,56 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
 
     private List<SourceEdit>? BeforeCause(Mend mend)
     {
-        if (_places.Of(mend.Cause.Range) is not { } place)
+        // Between an unlock and its write there is time for a constant, but not for what is worked out first.
+        if (
+            _places.Of(mend.Cause.Range) is not { } place
+            || (
+                mend.Code is not null
+                && place.Statement
+                    is not ExpressionStatement { Expression: Assignment { Operator: null, Value: IntegerConstant } }
+            )
+        )
         {
             return null;
         }
 
         IReadOnlyList<string>? lines = mend.Code is { } code
-            ? SpellingFor(mend.Cause.Range.File.Path)?.Given(code) is { } given ? [given] : null
+            ? SpellingFor(mend.Cause.Range.File.Path)?.Given(code) is { } given
+                ? [given]
+                : null
             : Statements(mend.Writes, mend.Cause.Range);
         return lines is not null && _insertion.Before(place.Statement, lines) is { } edit ? [edit] : null;
     }
 
-    private List<SourceEdit>? AfterCause(Mend mend)
+    // What is written must not be written over: it goes behind the last write to its bits. Where several statements may have had
+    // the last word on one bit, no place is behind them all for sure.
+    private static (bool IsSure, Cause Cause) LastWord(Mend mend)
     {
-        var range = OwnPlace(mend.Cause);
+        var writers = mend
+            .Writes.SelectMany(write => Bits(write.Field))
+            .Select(bit => mend.Points.SelectMany(point => point.SteadyState.DecisionsOf(bit)).Distinct().ToArray())
+            .ToArray();
+        var last = writers.SelectMany(decisions => decisions).MaxBy(decision => decision.Ordinal);
+        return (
+            writers.All(decisions => decisions.Select(decision => decision.Range).Distinct().Take(2).Count() < 2),
+            last is null ? mend.Cause : Cause.Of(last)
+        );
+    }
+
+    private static IEnumerable<FieldReference> Bits(FieldReference field) =>
+        Enumerable
+            .Range(field.LowBit, field.WidthBits)
+            .Select(bit => new FieldReference(field.Register, bit, 1, field.Name));
+
+    private List<SourceEdit>? AfterCause(Mend mend, Cause cause)
+    {
+        var range = OwnPlace(cause);
+        // Behind a call that goes to sleep itself it is too late.
+        if (range != cause.Range && mend.Points.SelectMany(point => point.Calls).Any(call => call.Range == range))
+        {
+            return null;
+        }
+
         if (_places.Of(range) is not { } found || _places.OutOfLoops(found) is not { } place)
         {
             return null;

@@ -22,7 +22,10 @@ internal sealed class SourceInsertion(SourceTexts sources)
         }
 
         return before.Trim().Length == 0
-            ? Insertion(AtLine(start, start.Line), Lines(start.File.Path, before, lines))
+            ? Insertion(
+                AtLine(start, AboveItsComments(start.File.Path, start.Line)),
+                Lines(start.File.Path, before, lines)
+            )
             : Insertion(start, string.Join(' ', lines) + " ");
     }
 
@@ -90,7 +93,11 @@ internal sealed class SourceInsertion(SourceTexts sources)
             return null;
         }
 
-        for (var (number, column) = (range.End.Line, range.End.Column - 1); number <= range.End.Line + 1; number++, column = 0)
+        for (
+            var (number, column) = (range.End.Line, range.End.Column - 1);
+            number <= range.End.Line + 1;
+            number++, column = 0
+        )
         {
             var line = sources.Line(path, number);
             while (column < line.Length && char.IsWhiteSpace(line[column]))
@@ -100,14 +107,45 @@ internal sealed class SourceInsertion(SourceTexts sources)
 
             if (column < line.Length)
             {
-                return line[column] == ';'
-                        ? range with { End = new SourcePosition(range.File, number, column + 2) }
+                return line[column] == ';' ? range with { End = new SourcePosition(range.File, number, column + 2) }
                     : text[^1] is ';' or '}' ? range
                     : null;
             }
         }
 
         return text[^1] is ';' or '}' ? range : null;
+    }
+
+    // A comment alone on its lines belongs to the statement below it; a suppression must stay with its statement.
+    private int AboveItsComments(string path, int line)
+    {
+        while (true)
+        {
+            var above = sources.Line(path, line - 1).Trim();
+            if (above.StartsWith("//", StringComparison.Ordinal))
+            {
+                line--;
+                continue;
+            }
+
+            if (!above.EndsWith("*/", StringComparison.Ordinal))
+            {
+                return line;
+            }
+
+            var first = line - 1;
+            while (first > 1 && !sources.Line(path, first).Contains("/*", StringComparison.Ordinal))
+            {
+                first--;
+            }
+
+            if (!sources.Line(path, first).TrimStart().StartsWith("/*", StringComparison.Ordinal))
+            {
+                return line;
+            }
+
+            line = first;
+        }
     }
 
     private bool EndsInBackslash(string path, int line) => sources.Line(path, line).EndsWith('\\');

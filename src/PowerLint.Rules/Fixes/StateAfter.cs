@@ -39,13 +39,23 @@ internal static class Opposites
     /// Writes after which a condition cannot hold: one field of each alternative gets a value that the condition does not list.
     /// Null where there is none (an alternative that always holds, or a field of which every value counts).
     /// </summary>
+    /// <param name="state">The state; what does not hold there needs no write.</param>
     /// <param name="condition">The condition.</param>
     /// <param name="mayWrite">Which fields may be written.</param>
-    public static ImmutableArray<FieldCondition>? Of(Condition condition, Func<FieldReference, bool> mayWrite)
+    public static ImmutableArray<FieldCondition>? Of(
+        StateAtPoint state,
+        Condition condition,
+        Func<FieldReference, bool> mayWrite
+    )
     {
         var writes = ImmutableArray.CreateBuilder<FieldCondition>();
         foreach (var alternative in condition.Alternatives)
         {
+            if (alternative.Any(part => state.Evaluate(part) == Tristate.No))
+            {
+                continue;
+            }
+
             var write = alternative
                 .Where(part => part.Field.Register.Kind != RegisterKind.Option && mayWrite(part.Field))
                 .Select(Outside)

@@ -70,7 +70,10 @@ internal sealed partial class VisibleNames
 
     private static bool IsOwn(TranslationUnit unit, string path) =>
         string.Equals(path, unit.Source.Path, StringComparison.Ordinal)
-        || path.StartsWith(Path.GetDirectoryName(unit.Source.Path) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+        || path.StartsWith(
+            Path.GetDirectoryName(unit.Source.Path) + Path.DirectorySeparatorChar,
+            StringComparison.Ordinal
+        );
 
     private void Read(string text)
     {

@@ -35,13 +35,23 @@ internal sealed class WriteSpelling(VisibleNames names)
     public string? Given(string code)
     {
         var words = Regex.Matches(code, @"[A-Za-z_]\w*", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
-        if (words.Any(word => !names.IsMacro(word.Value) && names.ValueOf(word.Value) is null && !names.IsMember(word.Value)))
+        if (
+            words.Any(word =>
+                !names.IsMacro(word.Value) && names.ValueOf(word.Value) is null && !names.IsMember(word.Value)
+            )
+        )
         {
             return null;
         }
 
         return _bits.UsesBitMacro
-            ? Regex.Replace(code, @"\(1 << (?<name>\w+)\)", "_BV(${name})", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1))
+            ? Regex.Replace(
+                code,
+                @"\(1 << (?<name>\w+)\)",
+                "_BV(${name})",
+                RegexOptions.ExplicitCapture,
+                TimeSpan.FromSeconds(1)
+            )
             : code;
     }
 

@@ -31,7 +31,32 @@ internal sealed class AnalogPinBufferOn : IRule
             }
         }
 
-        context.Report(observations, group => Message(context, group));
+        context.Report(observations, group => Message(context, group), group => MendOf(context, group));
+    }
+
+    private static Mend? MendOf(RuleContext context, ObservationGroup group)
+    {
+        var pins = group.Observations.Select(o => o.Pin!).ToArray();
+        if (pins.Any(pin => pin.ParkWithBufferOff.IsEmpty))
+        {
+            return null;
+        }
+
+        var decisions = group.Observations.SelectMany(o => o.Point.State.DecisionsOf(o.Pin!.InputBufferOff)).ToArray();
+        var isRead = group.Observations.Any(o => new PinFacts(context, o.Point, o.Pin!).IsReadByProgram);
+        return new Mend
+        {
+            Description =
+                $"Switch the digital input {Wording.Number(pins.Length, "buffer", "buffers")} of {Wording.List(group.Subjects)} off",
+            Writes = [.. pins.SelectMany(pin => pin.ParkWithBufferOff)],
+            Place = decisions.Length == 0 ? MendPlace.AtStart : MendPlace.AfterCause,
+            Cause = Cause.LastOf(decisions, context.Result),
+            Points = [.. group.Points.Select(point => point.Point)],
+            IsSafe = !isRead,
+            Because = isRead
+                ? "The program also reads the level of a pin, which then always comes out as 0."
+                : "The program never reads the level, and the analog input does not pass through the buffer.",
+        };
     }
 
     private static Observation Observe(

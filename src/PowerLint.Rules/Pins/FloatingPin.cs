@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using PowerLint.Analysis;
+using PowerLint.Devices;
 
 namespace PowerLint.Rules;
 
@@ -28,7 +30,43 @@ internal sealed class FloatingPin : IRule
             }
         }
 
-        context.Report(observations, group => Message(context, group));
+        context.Report(observations, group => Message(context, group), group => MendOf(context, group));
+    }
+
+    // A pull-up harms nothing that drives the pin; what nothing outside can drive may get it unseen.
+    private static Mend? MendOf(RuleContext context, ObservationGroup group)
+    {
+        var writes = ImmutableArray.CreateBuilder<FieldCondition>();
+        foreach (var observation in group.Observations)
+        {
+            var pin = observation.Pin!;
+            var pull = new StateAfter(observation.Point.State, pin.ParkWithPullUp).Evaluate(pin.PullUp);
+            if (pin.ParkWithPullUp.IsEmpty || pull != Tristate.Yes)
+            {
+                return null;
+            }
+
+            // What holds already needs no statement.
+            writes.AddRange(pin.ParkWithPullUp.Where(write => observation.Point.State.Evaluate(write) != Tristate.Yes));
+        }
+
+        var isOpen = group.Observations.All(o =>
+            new PinFacts(context, o.Point, o.Pin!) is { IsBonded: false } or { Board.IsConnected: false }
+        );
+        var count = group.Observations.Length;
+        return new Mend
+        {
+            Description =
+                $"Give {Wording.List(group.Subjects)} {Wording.Number(count, "its pull-up", "their pull-ups")}",
+            Writes = writes.ToImmutable(),
+            Place = MendPlace.AfterCause,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            IsSafe = isOpen,
+            Because = isOpen
+                ? $"Nothing outside can reach {Wording.Number(count, "the pad", "the pads")}."
+                : $"Look at the board first: if something drives {Wording.Number(count, "the pin", "the pins")} low, a pull-up works against it, and the board file is the place to say so.",
+        };
     }
 
     private static Observation Observe(

@@ -27,7 +27,11 @@ internal sealed class LoadDrivenInSleep : IRule
                 context.Clean(pin.Name);
             }
 
-            context.Report(observations, group => Message(pin, load, active, board.Milliamps, group));
+            context.Report(
+                observations,
+                group => Message(pin, load, active, board.Milliamps, group),
+                group => MendOf(pin, load, group)
+            );
         }
     }
 
@@ -61,6 +65,39 @@ internal sealed class LoadDrivenInSleep : IRule
             Point = point,
             Flow = [.. decisions],
             Pin = pin,
+        };
+    }
+
+    private static Mend? MendOf(Pin pin, string load, ObservationGroup group)
+    {
+        // The level is the one that is sure at every point: what brings it back after waking is the same one.
+        var levels = pin
+            .OutputHigh.Alternatives.Take(1)
+            .SelectMany(alternative => alternative)
+            .Where(part => part.Field.WidthBits == 1)
+            .Select(part => part.Field)
+            .ToArray();
+        if (levels is not [var level] || pin.OutputHigh.Alternatives.Length != 1)
+        {
+            return null;
+        }
+
+        var held = group.Points.Select(point => point.State.Read(level)).Distinct().ToArray();
+        if (held is not [{ Known: not 0 } now])
+        {
+            return null;
+        }
+
+        return new Mend
+        {
+            Description = $"Switch the {load} on {pin.Name} off before sleeping and on again after it",
+            Writes = [new FieldCondition(level, [now.Value ^ 1])],
+            Restore = [new FieldCondition(level, [now.Value])],
+            Place = MendPlace.BeforeRest,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            Because =
+                $"The {load} is off in sleep then: make sure that nothing needs it there, and that it is ready soon enough after waking.",
         };
     }
 

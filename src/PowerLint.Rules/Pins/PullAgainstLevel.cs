@@ -26,7 +26,49 @@ internal sealed class PullAgainstLevel : IRule
             }
         }
 
-        context.Report(observations, group => Message(context, group));
+        context.Report(observations, group => Message(context, group), group => MendOf(context, group));
+    }
+
+    private static Mend? MendOf(RuleContext context, ObservationGroup group)
+    {
+        var switches = new PinSwitches(context.Device);
+        var writes = ImmutableArray.CreateBuilder<FieldCondition>();
+        foreach (var observation in group.Observations)
+        {
+            // One of the bits that make the pull up, such that no pull at all is left.
+            var pin = observation.Pin!;
+            var write = observation
+                .Condition!.Alternatives.SelectMany(alternative => alternative)
+                .Where(part => !part.Values.Contains(0UL) && !switches.AreShared(part.Field))
+                .Where(part => !pin.Output.Fields.Contains(part.Field))
+                .Select(part => part with { Values = [0] })
+                .FirstOrDefault(off =>
+                    new StateAfter(observation.Point.State, [off]) is var after
+                    && after.Evaluate(pin.PullUp).Or(after.Evaluate(pin.PullDown)) == Tristate.No
+                );
+            if (write is null)
+            {
+                return null;
+            }
+
+            writes.Add(write);
+        }
+
+        var all = writes.ToImmutable();
+        var undone = group.Observations.SelectMany(o => all.SelectMany(w => o.Point.State.DecisionsOf(w.Field)));
+        return new Mend
+        {
+            Description =
+                $"Switch the {Wording.Number(all.Length, "pull", "pulls")} of {Wording.List(group.Subjects)} off",
+            Writes = all,
+            Place = MendPlace.AfterCause,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            Undoes = [.. undone.Distinct()],
+            IsSafe = true,
+            Because =
+                "The level is given all the same, by the board as the board file has it or by the program itself.",
+        };
     }
 
     private static void Observe(

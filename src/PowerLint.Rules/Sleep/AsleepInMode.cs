@@ -31,7 +31,11 @@ internal sealed class AsleepInMode : IRule
                 context.Clean(peripheral.Name);
             }
 
-            context.Report(observations, group => Message(peripheral, group, [.. missed.Distinct()]));
+            context.Report(
+                observations,
+                group => Message(peripheral, group, [.. missed.Distinct()]),
+                group => MendOf(context.Device, peripheral, [.. missed.Distinct()], group)
+            );
         }
     }
 
@@ -60,6 +64,56 @@ internal sealed class AsleepInMode : IRule
             Flow = decisions,
         };
     }
+
+    // Some peripherals run in a mode, and wake from it, only if one of their own bits says so.
+    private static Mend? MendOf(
+        DeviceModel device,
+        Peripheral peripheral,
+        IReadOnlyList<Interrupt> missed,
+        ObservationGroup group
+    )
+    {
+        var point = group.Points[0];
+        var modes = missed.Count > 0 ? missed.Select(interrupt => interrupt.Wakes) : [peripheral.WorksIn];
+        var writes = ImmutableArray.CreateBuilder<FieldCondition>();
+        foreach (var allowed in modes)
+        {
+            var way = allowed.FirstOrDefault(entry =>
+                point.Modes is [var mode]
+                && entry.Modes.Contains(mode.Mode.Name, StringComparer.Ordinal)
+                && entry.When.Alternatives is [var parts]
+                && parts.All(part => peripheral.Registers.Contains(part.Field.Register))
+                && !parts.Any(part => ChoosesClock(device, part.Field))
+            );
+            if (way is null)
+            {
+                return null;
+            }
+
+            writes.AddRange(
+                Opposites
+                    .Towards(point.State, way.When)
+                    .Where(write => !writes.Any(other => other.Field == write.Field))
+            );
+        }
+
+        return new Mend
+        {
+            Description = $"Let {peripheral.Name} run in {point.ModeName}",
+            Writes = writes.ToImmutable(),
+            Place = MendPlace.AfterCause,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(p => p.Point)],
+            Because = "It draws its own current, and that of its clock, all through the sleep then.",
+        };
+    }
+
+    // Another clock source asks for another part on the board, a crystal perhaps.
+    private static bool ChoosesClock(DeviceModel device, FieldReference field) =>
+        device.Oscillators.Any(oscillator =>
+            oscillator.On.Fields.Contains(field)
+            || oscillator.Consumers.Any(consumer => consumer.When.Fields.Contains(field))
+        ) || device.Pins.SelectMany(pin => pin.Functions).Any(function => function.When.Fields.Contains(field));
 
     private static string Message(Peripheral peripheral, ObservationGroup group, IReadOnlyList<Interrupt> missed)
     {

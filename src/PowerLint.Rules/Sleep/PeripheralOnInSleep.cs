@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PowerLint.Analysis;
 using PowerLint.Devices;
 
@@ -21,7 +22,11 @@ internal sealed class PeripheralOnInSleep : IRule
                 context.Clean(peripheral.Name);
             }
 
-            context.Report(observations, group => Message(peripheral, group));
+            context.Report(
+                observations,
+                group => Message(peripheral, group),
+                group => MendOf(context, peripheral, group)
+            );
         }
     }
 
@@ -51,6 +56,60 @@ internal sealed class PeripheralOnInSleep : IRule
             Cause = EnablingStatement.Of(context, point, peripheral, []),
             Point = point,
             Flow = point.State.DecisionsOf(peripheral.On),
+        };
+    }
+
+    private static Mend? MendOf(RuleContext context, Peripheral peripheral, ObservationGroup group)
+    {
+        if (
+            peripheral.SwitchOff.IsEmpty
+            || group.Points.Any(point =>
+                new StateAfter(point.State, peripheral.SwitchOff).Evaluate(peripheral.On) != Tristate.No
+            )
+        )
+        {
+            return null;
+        }
+
+        if (!context.Result.Uses(peripheral))
+        {
+            return new Mend
+            {
+                Description = $"Switch {peripheral.Name} off at start-up",
+                Writes = peripheral.SwitchOff,
+                Place = MendPlace.AtStart,
+                Cause = group.First.Cause,
+                Points = [.. group.Points.Select(point => point.Point)],
+                IsSafe = true,
+                Because = "The program never touches it.",
+            };
+        }
+
+        // Only what is the same at every point, and known, can be given back after waking.
+        var restore = ImmutableArray.CreateBuilder<FieldCondition>();
+        foreach (var write in peripheral.SwitchOff)
+        {
+            var held = group.Points.Select(point => point.State.Read(write.Field)).Distinct().ToArray();
+            if (held is not [var now] || !now.Knows(write.Field.Mask >> write.Field.LowBit))
+            {
+                return null;
+            }
+
+            if (now.Value != write.Values[0])
+            {
+                restore.Add(write with { Values = [now.Value] });
+            }
+        }
+
+        return new Mend
+        {
+            Description = $"Switch {peripheral.Name} off before sleeping and on again after it",
+            Writes = [.. peripheral.SwitchOff.Where(write => restore.Any(back => back.Field == write.Field))],
+            Restore = restore.ToImmutable(),
+            Place = MendPlace.BeforeRest,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            Because = "What it is doing when the CPU goes to sleep is cut short, and it settles anew after waking.",
         };
     }
 

@@ -15,7 +15,7 @@ internal sealed class ShallowSleep : IRule
             .Select(point => Observe(context, point))
             .OfType<Observation>()
             .ToArray();
-        context.Report(observations, Message);
+        context.Report(observations, Message, group => MendOf(context, group));
     }
 
     private static Observation? Observe(RuleContext context, PointFacts point)
@@ -69,6 +69,39 @@ internal sealed class ShallowSleep : IRule
             || point.Holds(output.RunsIn, mode) == Tristate.No
             || point.Holds(output.RunsIn, other) == Tristate.Yes
         );
+
+    private static Mend? MendOf(RuleContext context, ObservationGroup group)
+    {
+        var point = group.Points[0];
+        var now = point.Modes[0].Mode;
+        var deeper = group.First.Subject.Split(" → ")[1];
+        var mode = context.Device.SleepModes.First(m => string.Equals(m.Name, deeper, StringComparison.Ordinal));
+        var writes = Opposites.Towards(point.State, mode.Selected);
+        // What a debugger keeps running there makes it no deeper.
+        var debugging = context.Device.Sleep.DebugInSleep;
+        if (writes.IsEmpty || group.Points.Any(p => p.Holds(debugging, mode) != Tristate.No))
+        {
+            return null;
+        }
+
+        var old = now
+            .Selected.Alternatives.SelectMany(alternative => alternative)
+            .FirstOrDefault(part => part.Field == writes[0].Field);
+        return new Mend
+        {
+            Description = $"Sleep in {deeper}",
+            Writes = writes,
+            Renames =
+                writes is [var only] && old is { Values: [var before, ..] }
+                    ? (only.Field, before, only.Values[0])
+                    : null,
+            Place = MendPlace.AfterCause,
+            Cause = group.First.Cause,
+            Points = [.. group.Points.Select(p => p.Point)],
+            Because =
+                $"Waking from {deeper} takes longer than from {now.Name}: look up how long, and what is waiting for it.",
+        };
+    }
 
     private static string Message(ObservationGroup group)
     {

@@ -1,4 +1,5 @@
 using PowerLint.Analysis;
+using PowerLint.Devices;
 
 namespace PowerLint.Rules;
 
@@ -32,6 +33,7 @@ internal sealed class SleepDisabled : IRule
                 certainty = Certainty.Possible;
             }
 
+            var mend = MendOf(context, found, certainty);
             var enable = Wording.Fields(found.State, context.Device.Sleep.Enable);
             context.Report(
                 context.AtPoint(
@@ -42,9 +44,43 @@ internal sealed class SleepDisabled : IRule
                         + "Set the sleep-enable bit right before it."
                         + Wording.Doubt(certainty, found),
                     found.State.DecisionsOf(context.Device.Sleep.Enable)
-                )
+                ) with
+                {
+                    Mend = mend,
+                }
             );
         }
+    }
+
+    // Setting the bit once more on a path where it is set already changes nothing, so that paths need not be told apart.
+    private static Mend? MendOf(RuleContext context, PointFacts point, Certainty certainty)
+    {
+        if (
+            context.Device.Sleep.EnableField is not { } enable
+            // A part that would never come back is worse off than one that never sleeps.
+            || point.CanWakeAtAll() == Tristate.No
+            // A handler that clears the bit may come between it and the instruction.
+            || point.State.DecisionsOf(enable).Any(decision => decision.Handler is not null)
+            || new StateAfter(point.State, [new FieldCondition(enable, [1])]).Evaluate(context.Device.Sleep.Enable)
+                != Tristate.Yes
+        )
+        {
+            return null;
+        }
+
+        var wakes = point.CanWakeAtAll() == Tristate.Yes && !point.IsTainted;
+        return new Mend
+        {
+            Description = "Enable sleep right before the instruction",
+            Writes = [new FieldCondition(enable, [1])],
+            Place = MendPlace.BeforeRest,
+            Cause = Cause.Of(point.Point),
+            Points = [point.Point],
+            IsSafe = wakes && certainty == Certainty.Proven,
+            Because = wakes
+                ? "A wake source is enabled there."
+                : "The part really stops here then: make sure that something wakes it.",
+        };
     }
 
     private static Tristate IsDisabled(PointFacts point)

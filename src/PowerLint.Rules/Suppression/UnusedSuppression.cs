@@ -62,6 +62,8 @@ internal sealed class UnusedSuppression : IRule
                 Certainty = Certainty.Proven,
                 Subjects = subjects,
                 Message = message,
+                UselessComment =
+                    subjects.Length > 0 && subjects.Length == comment.RuleIds.Length ? comment.Comment.Range : null,
                 Range = comment.Comment.Range,
             }
         );

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using PowerLint.Rules;
+using PowerLint.Testing;
+
+namespace PowerLint.OracleTests;
+
+/// <summary>
+/// Every fix of every case in <c>tests/rules</c> and of the example is applied to a copy, by itself: the copy compiles, the
+/// finding is gone, and there is none that was not there before.
+/// </summary>
+public sealed class FixTests
+{
+    private static readonly string Root = RepositoryRoot.Combine("tests", "rules");
+
+    public static TheoryData<string> Cases =>
+        [
+            .. Directory
+                .EnumerateDirectories(Root)
+                .Order(StringComparer.Ordinal)
+                .SelectMany(folder =>
+                    FirmwareCase.NamesIn(folder).Select(name => $"{Path.GetFileName(folder)}/{name}")
+                ),
+        ];
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Each_fix_mends_its_finding_and_brings_no_other(string name)
+    {
+        var original = FirmwareCase.Load(Path.Combine(Root, name), ruleId: null);
+        var before = CaseRun.Of(original).Rules;
+        var known = before
+            .Findings.Concat(before.Suppressed.Select(s => s.Finding))
+            .SelectMany(Keys)
+            .ToHashSet(StringComparer.Ordinal);
+        var troubles = new List<string>();
+        foreach (var finding in before.Findings.Where(finding => finding.Fix is not null))
+        {
+            using var copy = FixedCopy.Of(original, finding.Fix!);
+            troubles.AddRange(copy.CompilerMessages());
+            var after = CaseRun.Of(copy.Firmware).Rules;
+            var left = after
+                .Findings.Where(found => !IsRevealed(found, finding))
+                .SelectMany(Keys)
+                .ToHashSet(StringComparer.Ordinal);
+            troubles.AddRange(Keys(finding).Where(left.Contains).Select(key => $"still there: {key}\n{copy.Shown}"));
+            troubles.AddRange(left.Where(key => !known.Contains(key)).Select(key => $"new: {key}\n{copy.Shown}"));
+        }
+
+        Assert.True(troubles.Count == 0, string.Join('\n', troubles));
+    }
+
+    // As long as the instruction does nothing there is no sleep to find fault with; and what a shallow mode or a running
+    // oscillator needs, the regulator for one, is too much only once they are gone.
+    private static bool IsRevealed(Finding found, Finding mended) =>
+        (mended.RuleId, found.RuleId)
+            is
+                ("sleep-disabled", "shallow-sleep" or "peripheral-on-in-sleep" or "asleep-in-mode")
+                or
+                ("shallow-sleep" or "oscillator-kept-on", "full-power-regulator");
+
+    // What a finding is about, without its place: a fix moves lines.
+    private static IEnumerable<string> Keys(Finding finding) =>
+        finding.Subjects.DefaultIfEmpty("").Select(subject => $"{finding.RuleId} {subject}");
+}
