@@ -14,6 +14,7 @@ internal static class DevicesCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var command = new Command("devices", "List the device models, or show what one says of its part") { name };
+        command.Subcommands.Add(DevicesImportCommand.Build(session));
         command.SetAction(parsed => Run(session, parsed.GetValue(name)));
         return command;
     }
