@@ -196,8 +196,7 @@ internal sealed partial class ImageInterpreter
             var slot = interpreter._map.SlotAt(address.Minimum);
 
             // The instruction changes one bit: flags and toggle strobes beside it are written zero.
-            var isStrobe =
-                slot is { } s && (interpreter._map.Aliases[s.Register].Any() || s.Register.WriteOneToClear != 0);
+            var isStrobe = slot is { } s && (interpreter._map.Aliases[s.Register].Any() || s.Register.ActsOnOne != 0);
             var old = isStrobe ? IntegerValue.Constant(8, 0) : Load(address, state);
             var value = IntegerArithmetic.Apply(
                 isSet ? BinaryOperator.Or : BinaryOperator.And,

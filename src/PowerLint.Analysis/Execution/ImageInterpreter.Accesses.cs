@@ -188,7 +188,7 @@ internal sealed partial class ImageInterpreter
         }
 
         var strobes = _map.Aliases[slot.Register]
-            .Aggregate(slot.Register.WriteOneToClear, (mask, alias) => mask | alias.SourceMask);
+            .Aggregate(slot.Register.ActsOnOne, (mask, alias) => mask | alias.SourceMask);
         return IntegerArithmetic.Apply(
             BinaryOperator.And,
             written,

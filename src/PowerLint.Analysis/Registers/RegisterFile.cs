@@ -58,6 +58,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
         var decided = log.Single(decision);
         var origin = value.Origin is { } o && o.Address == address && o.Bits == 8 * width ? o.Mask : 0;
         var lockBefore = state.OpenLock;
+        Span<Tristate> reached = width <= 16 ? stackalloc Tristate[width] : new Tristate[width];
         Register? current = null;
         var verdict = Tristate.Yes;
         var (open, isOpenForSure) = (ulong.MaxValue, true);
@@ -83,6 +84,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
                 (open, isOpenForSure) = OpenMask(state, current, whole, lockBefore, lost);
             }
 
+            reached[i] = verdict;
             if (verdict == Tristate.No)
             {
                 continue;
@@ -108,7 +110,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
         // Effects on other registers, and locks that this write opens, come after the write itself.
         for (var i = 0; i < width; i++)
         {
-            if (Map.SlotAt(address + (ulong)i) is { } slot)
+            if (Map.SlotAt(address + (ulong)i) is { } slot && reached[i] != Tristate.No)
             {
                 var written = new KnownBits((value.Known >> (8 * i)) & 0xFF, (value.Value >> (8 * i)) & 0xFF);
                 ApplyAliases(state, slot, written, decided, taken[i]);
@@ -286,27 +288,9 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
     {
         var register = slot.Register;
         var old = ByteAt(state, address);
-        var oneToClear = slot.Take(register.WriteOneToClear);
-        var oneToSet = slot.Take(register.WriteOneToSet);
         var zero = slot.Take(register.ReadsZero);
         var fixedMask = (byte)(slot.Take(register.ReadOnly) | ~openMask);
-        var known = (byte)written.Known;
-        var value = (byte)written.Value;
-
-        // Writing one clears; where it is not known whether one is written, a clear flag stays clear.
-        var cleared = (byte)(known & value & oneToClear);
-        var kept = (byte)(known & ~value & oneToClear);
-        var mayClear = (byte)(~known & oneToClear);
-        var newKnown = (byte)(
-            (known & ~oneToClear) | cleared | (kept & old.Known) | (mayClear & old.Known & ~old.Value)
-        );
-        var newValue = (byte)((value & ~oneToClear) | (kept & old.Value));
-
-        // Writing one sets; where it is not known whether one is written, a set bit stays set.
-        var left = (byte)(known & ~value & oneToSet);
-        var stillSet = (byte)(~known & oneToSet & old.Known & old.Value);
-        newKnown = (byte)((newKnown & ~left) | (left & old.Known) | stillSet);
-        newValue = (byte)((newValue & ~left) | (left & old.Value) | stillSet);
+        var (newKnown, newValue, left) = WriteEffects.Stored(slot, written, old);
         newKnown = (byte)((newKnown & ~fixedMask) | (old.Known & fixedMask));
         newValue = (byte)((newValue & ~fixedMask) | (old.Value & fixedMask));
         newKnown = (byte)((newKnown | zero) & ~slot.Take(register.HardwareChanged));

@@ -44,7 +44,9 @@ internal static class DevicesImportCommand
             error.WriteLine($"powerlint: and {skeleton.Notices.Length - MostNotices} more of that kind");
         }
 
-        error.WriteLine($"powerlint: {skeleton.Registers} registers, {skeleton.Interrupts} interrupts. Left to fill in:");
+        error.WriteLine(
+            $"powerlint: {skeleton.Registers} registers, {skeleton.Interrupts} interrupts. Left to fill in:"
+        );
         foreach (var missing in skeleton.Missing)
         {
             error.WriteLine($"powerlint:   {missing}");

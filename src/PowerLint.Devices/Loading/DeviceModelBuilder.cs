@@ -205,19 +205,30 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
 
     private void ReadRegisters(MapNode document, OptionOverrides options)
     {
-        var bytes = new Dictionary<ulong, Register>();
-        foreach (var (name, value) in _reading.Section(document, "registers"))
+        // A view gives way to registers that hold its bytes, wherever they are listed.
+        foreach (
+            var (name, value) in _reading
+                .Section(document, "registers")
+                .OrderBy(entry => RegisterReader.IsView(entry.Value))
+        )
         {
             var register = RegisterReader.Read(name, value, options, _reading);
-            _reading.Registers[register.Name] = register;
-            for (var i = 0; register.Kind != RegisterKind.Option && i < register.WidthBits / 8; i++)
+            if (register.Kind == RegisterKind.Option)
             {
-                var address = register.Address + (ulong)i;
-                if (!bytes.TryAdd(address, register))
-                {
-                    errors.Add(value, $"registers {bytes[address].Name} and {register.Name} overlap at 0x{address:X2}");
-                    break;
-                }
+                _reading.Registers[register.Name] = register;
+            }
+            else if (_reading.FirstTaken(register) is not { } taken)
+            {
+                _reading.Hold(register);
+            }
+            else if (RegisterReader.IsView(value))
+            {
+                _reading.Views[register.Name] = register;
+            }
+            else
+            {
+                _reading.Registers[register.Name] = register;
+                errors.Add(value, $"registers {taken.Holder.Name} and {register.Name} overlap at 0x{taken.Address:X2}");
             }
         }
     }

@@ -8,18 +8,21 @@ namespace PowerLint.Devices;
 /// </summary>
 internal static class FieldReferences
 {
-    public static FieldReference? Read(ScalarNode node, ModelReading reading)
+    public static FieldReference? Read(ScalarNode node, ModelReading reading) =>
+        ReadWhereWritten(node, reading) is { } field ? InHolder(node, field, reading) : null;
+
+    private static FieldReference? ReadWhereWritten(ScalarNode node, ModelReading reading)
     {
         var text = node.Text;
         // An element of an array of registers is a register of its own: PINCFG[3].
-        if (reading.Registers.TryGetValue(text, out var whole))
+        if (reading.Registers.TryGetValue(text, out var whole) || reading.Views.TryGetValue(text, out whole))
         {
             return new FieldReference(whole, 0, whole.WidthBits, text);
         }
 
         if (text.EndsWith(']') && text.LastIndexOf('[') is var open and > 0)
         {
-            var register = FindRegister(node, text[..open], reading);
+            var register = FindNamed(node, text[..open], reading);
             if (register is null)
             {
                 return null;
@@ -37,11 +40,11 @@ internal static class FieldReferences
         var dot = text.LastIndexOf('.');
         if (dot < 0)
         {
-            FindRegister(node, text, reading);
+            FindNamed(node, text, reading);
             return null;
         }
 
-        var owner = FindRegister(node, text[..dot], reading);
+        var owner = FindNamed(node, text[..dot], reading);
         if (owner is null)
         {
             return null;
@@ -59,9 +62,57 @@ internal static class FieldReferences
         return null;
     }
 
+    /// <summary>The register of that name; for a view, the register that it is a view of.</summary>
     public static Register? FindRegister(ScalarNode node, string name, ModelReading reading)
     {
-        if (reading.Registers.TryGetValue(name, out var register))
+        var register = FindNamed(node, name, reading);
+        if (register is null || !reading.Views.ContainsKey(register.Name))
+        {
+            return register;
+        }
+
+        if (HolderOf(register, reading) is { } holder)
+        {
+            return holder;
+        }
+
+        reading.Errors.Add(
+            node,
+            $"{name} is a view of parts of other registers, and cannot be meant as a whole here: name those"
+        );
+        return null;
+    }
+
+    /// <summary>The register that a view shows, whole; null where it shows parts.</summary>
+    public static Register? HolderOf(Register view, ModelReading reading) =>
+        reading.HolderOf(view.Address) is { } holder
+        && holder.Address == view.Address
+        && holder.WidthBits == view.WidthBits
+            ? holder
+            : null;
+
+    // Bits of a view are bits of the register that holds them.
+    private static FieldReference? InHolder(ScalarNode node, FieldReference field, ModelReading reading)
+    {
+        if (!reading.Views.ContainsKey(field.Register.Name))
+        {
+            return field;
+        }
+
+        var holder = reading.HolderOf(field.Register.Address + (ulong)(field.LowBit / 8));
+        var low = holder is null ? 0 : field.LowBit + (8 * (int)((long)field.Register.Address - (long)holder.Address));
+        if (holder is not null && low + field.WidthBits <= holder.WidthBits)
+        {
+            return new FieldReference(holder, low, field.WidthBits, field.Name);
+        }
+
+        reading.Errors.Add(node, $"'{field.Name}' lies in a view of several registers: name the bits of one of them");
+        return null;
+    }
+
+    private static Register? FindNamed(ScalarNode node, string name, ModelReading reading)
+    {
+        if (reading.Registers.TryGetValue(name, out var register) || reading.Views.TryGetValue(name, out register))
         {
             return register;
         }

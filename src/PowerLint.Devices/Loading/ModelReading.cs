@@ -5,10 +5,15 @@ namespace PowerLint.Devices;
 /// <summary>What the readers of a model's sections share: the registers and modes read so far, and the complaints.</summary>
 internal sealed class ModelReading(DeviceModelErrors errors)
 {
+    private readonly Dictionary<ulong, Register> _holders = [];
+
     public DeviceModelErrors Errors { get; } = errors;
 
     /// <summary>Registers by name.</summary>
     public Dictionary<string, Register> Registers { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Further views, by name, of bytes that <see cref="Registers"/> hold.</summary>
+    public Dictionary<string, Register> Views { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Names of the sleep modes, shallowest first.</summary>
     public ImmutableArray<string> Modes { get; set; } = [];
@@ -18,6 +23,33 @@ internal sealed class ModelReading(DeviceModelErrors errors)
 
     /// <summary>Documents by their short name.</summary>
     public Dictionary<string, string> Documents { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>The register that holds a byte, or null.</summary>
+    public Register? HolderOf(ulong address) => _holders.GetValueOrDefault(address);
+
+    /// <summary>The first of a register's bytes that another one holds.</summary>
+    public (Register Holder, ulong Address)? FirstTaken(Register register)
+    {
+        for (var i = 0; i < register.WidthBits / 8; i++)
+        {
+            if (HolderOf(register.Address + (ulong)i) is { } holder)
+            {
+                return (holder, register.Address + (ulong)i);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Adds a register, which holds its bytes from now on.</summary>
+    public void Hold(Register register)
+    {
+        Registers[register.Name] = register;
+        for (var i = 0; i < register.WidthBits / 8; i++)
+        {
+            _holders[register.Address + (ulong)i] = register;
+        }
+    }
 
     /// <summary>Entries of a section, each with its name.</summary>
     public IEnumerable<(ScalarNode Name, DeviceNode Value)> Section(MapNode document, string section)

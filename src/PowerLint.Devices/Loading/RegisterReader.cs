@@ -17,9 +17,13 @@ internal static class RegisterReader
     // Where no bus reaches: an internal register is stored like any other, but no program has a pointer to it.
     private const ulong InternalBase = 1UL << 56;
 
+    /// <summary>Whether the entry calls itself a further view of bytes that other registers may hold.</summary>
+    public static bool IsView(DeviceNode node) => (node as MapNode)?["view"] is ScalarNode { Text: "true" };
+
     public static Register Read(ScalarNode name, DeviceNode node, OptionOverrides options, ModelReading reading)
     {
         var entry = MapReader.Of(node, $"register {name.Text}", reading.Errors);
+        entry.Flag("view", otherwise: false);
         var kind = entry.Choice("kind", Kinds, RegisterKind.Configuration);
         var address = kind switch
         {
@@ -52,6 +56,12 @@ internal static class RegisterReader
             HardwareChanged = Bits("hardware-changed"),
             WriteOneToClear = Bits("write-one-to-clear"),
             WriteOneToSet = Bits("write-one-to-set"),
+            WriteOneToToggle = Bits("write-one-to-toggle"),
+            WriteZeroToClear = Bits("write-zero-to-clear"),
+            WriteZeroToSet = Bits("write-zero-to-set"),
+            WriteZeroToToggle = Bits("write-zero-to-toggle"),
+            WriteToClear = Bits("write-to-clear"),
+            WriteToSet = Bits("write-to-set"),
             ReadsZero = Bits("reads-zero") | reserved,
             ReadOnly = Bits("read-only"),
             Fields = fields,

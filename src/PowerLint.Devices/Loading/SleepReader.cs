@@ -201,6 +201,18 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 }
             }
 
+            foreach (var view in reading.Views.Values)
+            {
+                if (
+                    view.Name.StartsWith(scalar.Text[..^1], StringComparison.Ordinal)
+                    && FieldReferences.HolderOf(view, reading) is { } holder
+                )
+                {
+                    any = true;
+                    yield return holder;
+                }
+            }
+
             if (!any)
             {
                 reading.Errors.Add(scalar, $"no register's name begins with '{scalar.Text[..^1]}'");

@@ -65,6 +65,27 @@ public sealed class Register
     /// <summary>Bits that writing 1 sets and writing 0 leaves alone.</summary>
     public ulong WriteOneToSet { get; init; }
 
+    /// <summary>Bits that writing 1 inverts and writing 0 leaves alone.</summary>
+    public ulong WriteOneToToggle { get; init; }
+
+    /// <summary>Bits that writing 0 clears and writing 1 leaves alone.</summary>
+    public ulong WriteZeroToClear { get; init; }
+
+    /// <summary>Bits that writing 0 sets and writing 1 leaves alone.</summary>
+    public ulong WriteZeroToSet { get; init; }
+
+    /// <summary>Bits that writing 0 inverts and writing 1 leaves alone.</summary>
+    public ulong WriteZeroToToggle { get; init; }
+
+    /// <summary>Bits that any write clears, whatever is written.</summary>
+    public ulong WriteToClear { get; init; }
+
+    /// <summary>Bits that any write sets, whatever is written.</summary>
+    public ulong WriteToSet { get; init; }
+
+    /// <summary>Bits on which a written 1 acts instead of being stored.</summary>
+    public ulong ActsOnOne => WriteOneToClear | WriteOneToSet | WriteOneToToggle;
+
     /// <summary>Bits that always read 0 (strobes, reserved bits); a write to them is an event that leaves nothing.</summary>
     public ulong ReadsZero { get; init; }
 

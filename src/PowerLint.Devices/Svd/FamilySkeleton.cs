@@ -155,7 +155,9 @@ internal static class FamilySkeleton
             return;
         }
 
-        text.Append("\n# Numbers count from the start of the vector table: the processor's exceptions come first, line 0 is 16.\n");
+        text.Append(
+            "\n# Numbers count from the start of the vector table: the processor's exceptions come first, line 0 is 16.\n"
+        );
         text.Append("interrupts:\n");
         foreach (var interrupt in device.Interrupts)
         {

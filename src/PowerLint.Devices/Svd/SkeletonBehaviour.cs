@@ -57,11 +57,7 @@ internal sealed class SkeletonBehaviour
 
         // A bit that writing only clears is one that hardware sets; what cannot be read back is known to nobody.
         var isFlag = effect is SvdWriteEffect.OneToClear or SvdWriteEffect.ZeroToClear or SvdWriteEffect.Clear;
-        if (
-            isFlag
-            || changedByReading
-            || access is SvdAccess.ReadOnly or SvdAccess.WriteOnly or SvdAccess.WriteOnce
-        )
+        if (isFlag || changedByReading || access is SvdAccess.ReadOnly or SvdAccess.WriteOnly or SvdAccess.WriteOnce)
         {
             HardwareChanged |= mask;
         }

@@ -92,8 +92,9 @@ internal static class SkeletonRegister
             text.Append("    ").Append(property).Append('\n');
         }
 
-        if (fields.Length == 0)
+        if (!hasValues)
         {
+            WriteRows(text, fields);
             return;
         }
 
@@ -118,6 +119,30 @@ internal static class SkeletonRegister
         }
     }
 
+    // Fields without values, several on a line.
+    private static void WriteRows(StringBuilder text, string[] fields)
+    {
+        text.Append("    fields: {");
+        var length = LineLength;
+        foreach (var field in fields)
+        {
+            length += field.Length + 2;
+            if (length > LineLength)
+            {
+                text.Append("\n      ");
+                length = 6 + field.Length;
+            }
+            else
+            {
+                text.Append(' ');
+            }
+
+            text.Append(field).Append(',');
+        }
+
+        text.Append("\n    }\n");
+    }
+
     private static string ProtectionRemark(SvdProtection protection) =>
         protection switch
         {
@@ -129,10 +154,7 @@ internal static class SkeletonRegister
     private static string Bits(SvdField field) =>
         field.WidthBits == 1
             ? field.LowBit.ToString(CultureInfo.InvariantCulture)
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"\"{field.LowBit + field.WidthBits - 1}:{field.LowBit}\""
-            );
+            : string.Create(CultureInfo.InvariantCulture, $"\"{field.LowBit + field.WidthBits - 1}:{field.LowBit}\"");
 
     private static void AddBehaviour(List<string> properties, SvdRegister register, int width)
     {
@@ -145,7 +167,9 @@ internal static class SkeletonRegister
 
         if ((register.Reset & register.ResetMask) != 0)
         {
-            properties.Add($"reset: 0x{(register.Reset & register.ResetMask).ToString("X", CultureInfo.InvariantCulture)}");
+            properties.Add(
+                $"reset: 0x{(register.Reset & register.ResetMask).ToString("X", CultureInfo.InvariantCulture)}"
+            );
         }
 
         foreach (

@@ -21,7 +21,8 @@ internal static class SkeletonText
 
     // NaN and Infinity are numbers to some readers.
     private static bool IsNotFinite(string text) =>
-        text.Equals("nan", StringComparison.OrdinalIgnoreCase) || text.StartsWith("inf", StringComparison.OrdinalIgnoreCase);
+        text.Equals("nan", StringComparison.OrdinalIgnoreCase)
+        || text.StartsWith("inf", StringComparison.OrdinalIgnoreCase);
 
     public static string Quoted(string text)
     {

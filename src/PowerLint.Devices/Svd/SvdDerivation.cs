@@ -140,17 +140,19 @@ internal sealed class SvdDerivation(SvdReading reading)
 
         // One element of an array stands for its description.
         return own.Contains("%s", StringComparison.Ordinal)
-            && name.StartsWith(own[..own.IndexOf(own.Contains("[%s]", StringComparison.Ordinal) ? '[' : '%', StringComparison.Ordinal)], StringComparison.Ordinal)
+            && name.StartsWith(
+                own[
+                    ..own.IndexOf(own.Contains("[%s]", StringComparison.Ordinal) ? '[' : '%', StringComparison.Ordinal)
+                ],
+                StringComparison.Ordinal
+            )
             && (
                 string.Equals(SvdDimension.Stem(own), name, StringComparison.Ordinal)
                 || SvdDimension
                     .Expand(new SvdNode(member, null), own, reading)
-                    .Any(item => string.Equals(item.Name, Unbracketed(name), StringComparison.Ordinal))
+                    .Any(item => string.Equals(item.Name, name, StringComparison.Ordinal))
             );
     }
-
-    private static string Unbracketed(string name) =>
-        name.Replace("[", "", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
 
     private static string Shown(string text) => SvdReading.Shortened(text);
 }

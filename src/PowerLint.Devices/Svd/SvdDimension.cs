@@ -7,7 +7,7 @@ namespace PowerLint.Devices;
 /// <param name="Offset">How far it lies from the first one: bytes, or bits for a field.</param>
 internal readonly record struct SvdItem(string Name, ulong Offset);
 
-/// <summary>Expands <c>dim</c>, <c>dimIncrement</c> and <c>dimIndex</c>. An array <c>CH[%s]</c> is written CH0, CH1, … as a list is.</summary>
+/// <summary>Expands <c>dim</c>, <c>dimIncrement</c> and <c>dimIndex</c>: a list <c>CC%s</c> to CC0, CC1, …, an array <c>CH[%s]</c> to CH[0], CH[1], …</summary>
 internal static class SvdDimension
 {
     private const ulong MostElements = 1 << 16;
@@ -52,10 +52,9 @@ internal static class SvdDimension
     }
 
     /// <summary>The name without its index: <c>CH</c> for <c>CH[%s]</c> and <c>CH%s</c>.</summary>
-    public static string Stem(string name) => Filled(name, "");
+    public static string Stem(string name) => Filled(name.Replace("[%s]", "", StringComparison.Ordinal), "");
 
-    private static string Filled(string name, string index) =>
-        name.Replace("[%s]", index, StringComparison.Ordinal).Replace("%s", index, StringComparison.Ordinal);
+    private static string Filled(string name, string index) => name.Replace("%s", index, StringComparison.Ordinal);
 
     private static string[]? Indices(string? text, int count)
     {

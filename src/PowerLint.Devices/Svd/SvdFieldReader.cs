@@ -7,7 +7,7 @@ namespace PowerLint.Devices;
 /// <summary>Reads the fields of a register.</summary>
 internal sealed class SvdFieldReader(SvdDerivation derivation, SvdReading reading)
 {
-    private static readonly Dictionary<string, SvdWriteEffect> WriteEffects = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, SvdWriteEffect> WriteEffects = new(StringComparer.OrdinalIgnoreCase)
     {
         ["oneToClear"] = SvdWriteEffect.OneToClear,
         ["oneToSet"] = SvdWriteEffect.OneToSet,
@@ -21,7 +21,7 @@ internal sealed class SvdFieldReader(SvdDerivation derivation, SvdReading readin
     };
 
     // Whether a read changes what is read.
-    private static readonly Dictionary<string, bool> ReadActions = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, bool> ReadActions = new(StringComparer.OrdinalIgnoreCase)
     {
         ["clear"] = true,
         ["set"] = true,
@@ -188,8 +188,18 @@ internal sealed class SvdFieldReader(SvdDerivation derivation, SvdReading readin
         {
             foreach (var element in derivation.Resolve(container).Children("enumeratedValue"))
             {
-                ReadValue(element, whose, width, values);
+                ReadValue(element, whose, values);
             }
+        }
+
+        ulong[] tooLarge = [.. values.Keys.Where(value => width < 64 && value >> width != 0)];
+        if (tooLarge.Length > 0)
+        {
+            values.RemoveRange(tooLarge);
+            reading.Notice(
+                field.Line,
+                $"values of {whose} do not fit into its {width} bits: {string.Join(", ", tooLarge)} left out"
+            );
         }
 
         return values.ToImmutable();
@@ -197,12 +207,7 @@ internal sealed class SvdFieldReader(SvdDerivation derivation, SvdReading readin
 
     private bool IsForReading(XElement container) => derivation.Resolve(container).Text("usage") is "read";
 
-    private void ReadValue(
-        XElement element,
-        string whose,
-        int width,
-        ImmutableSortedDictionary<ulong, string>.Builder values
-    )
+    private void ReadValue(XElement element, string whose, ImmutableSortedDictionary<ulong, string>.Builder values)
     {
         var node = new SvdNode(element, null);
         if (node.Text("value") is not { } text)
@@ -233,17 +238,7 @@ internal sealed class SvdFieldReader(SvdDerivation derivation, SvdReading readin
         var name = node.Text("name") is { Length: > 0 } given ? given : text;
         foreach (var number in numbers)
         {
-            if (width < 64 && number >> width != 0)
-            {
-                reading.Notice(
-                    node.Line,
-                    $"the value {number} does not fit into the {width} bits of {whose}: left out"
-                );
-            }
-            else
-            {
-                values.TryAdd(number, name);
-            }
+            values.TryAdd(number, name);
         }
     }
 }

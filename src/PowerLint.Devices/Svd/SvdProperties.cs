@@ -14,7 +14,7 @@ internal sealed record SvdProperties(
     SvdProtection? Protection
 )
 {
-    private static readonly Dictionary<string, SvdAccess> AccessWords = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, SvdAccess> AccessWords = new(StringComparer.OrdinalIgnoreCase)
     {
         ["read-write"] = SvdAccess.ReadWrite,
         ["read-only"] = SvdAccess.ReadOnly,
@@ -23,7 +23,7 @@ internal sealed record SvdProperties(
         ["read-writeOnce"] = SvdAccess.ReadWriteOnce,
     };
 
-    private static readonly Dictionary<string, SvdProtection> ProtectionWords = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, SvdProtection> ProtectionWords = new(StringComparer.OrdinalIgnoreCase)
     {
         ["s"] = SvdProtection.Secure,
         ["n"] = SvdProtection.NonSecure,

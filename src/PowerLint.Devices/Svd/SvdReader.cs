@@ -40,7 +40,10 @@ internal static class SvdReader
         var unit = reading.OptionalNumber(node, "addressUnitBits", $"device {name}") ?? 8;
         if (unit != 8)
         {
-            reading.Error(node.Line, $"addresses of device {name} count {unit} bits: only bytes, 8 bits, can be modelled");
+            reading.Error(
+                node.Line,
+                $"addresses of device {name} count {unit} bits: only bytes, 8 bits, can be modelled"
+            );
         }
 
         var peripherals = ImmutableArray.CreateBuilder<SvdPeripheral>();
@@ -73,7 +76,11 @@ internal static class SvdReader
                 {
                     var at = address + item.Offset;
                     peripherals.Add(
-                        new SvdPeripheral(item.Name, at, Distinct(registers.Read(peripheral, item.Name, at, own), reading))
+                        new SvdPeripheral(
+                            item.Name,
+                            at,
+                            Distinct(registers.Read(peripheral, item.Name, at, own), reading)
+                        )
                     );
                 }
             }

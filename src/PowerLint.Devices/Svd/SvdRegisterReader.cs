@@ -31,12 +31,7 @@ internal sealed class SvdRegisterReader(SvdDerivation derivation, SvdReading rea
     /// <param name="name">Its name, an index filled in.</param>
     /// <param name="address">Its base address.</param>
     /// <param name="properties">What it gives to its registers.</param>
-    public ImmutableArray<SvdRegister> Read(
-        SvdNode peripheral,
-        string name,
-        ulong address,
-        SvdProperties properties
-    )
+    public ImmutableArray<SvdRegister> Read(SvdNode peripheral, string name, ulong address, SvdProperties properties)
     {
         var registers = ImmutableArray.CreateBuilder<SvdRegister>();
         ReadMembers(
@@ -59,7 +54,8 @@ internal sealed class SvdRegisterReader(SvdDerivation derivation, SvdReading rea
     {
         var text = peripheral.Text(part) ?? "";
         var bare = text.Trim('_');
-        return bare.Length == 0
+        return
+            bare.Length == 0
             || name.StartsWith(bare, StringComparison.Ordinal)
             || string.Equals(peripheral.Text("groupName"), bare, StringComparison.Ordinal)
             ? ""
@@ -132,13 +128,7 @@ internal sealed class SvdRegisterReader(SvdDerivation derivation, SvdReading rea
         );
     }
 
-    private SvdRegister? ReadRegister(
-        SvdNode node,
-        string name,
-        ulong address,
-        SvdProperties properties,
-        Place place
-    )
+    private SvdRegister? ReadRegister(SvdNode node, string name, ulong address, SvdProperties properties, Place place)
     {
         var full = $"{place.Prefix}{name}{place.Suffix}";
         reading.Registers++;
