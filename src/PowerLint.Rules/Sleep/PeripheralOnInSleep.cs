@@ -47,6 +47,15 @@ internal sealed class PeripheralOnInSleep : IRule
             return null;
         }
 
+        // Where it is not known whether it is on: if what switches it on makes it wake the part as well, it wastes nothing.
+        var isServing = peripheral
+            .On.Alternatives.Where(on => on.All(field => point.State.Evaluate(field) != Tristate.No))
+            .All(on => WakesWhenever(on, point, peripheral));
+        if (isServing)
+        {
+            return null;
+        }
+
         return new Observation
         {
             Group = peripheral.Name,
@@ -112,6 +121,22 @@ internal sealed class PeripheralOnInSleep : IRule
             Because = "What it is doing when the CPU goes to sleep is cut short, and it settles anew after waking.",
         };
     }
+
+    private static bool WakesWhenever(
+        ImmutableArray<FieldCondition> on,
+        PointFacts point,
+        Peripheral peripheral
+    ) =>
+        point
+            .InterruptsOf(peripheral)
+            .Where(interrupt => point.CanWake(interrupt) == Tristate.Yes)
+            .SelectMany(interrupt => interrupt.Enabled.Alternatives)
+            .Any(enabled =>
+                enabled.All(field => point.State.Evaluate(field) == Tristate.Yes || on.Any(set => Implies(set, field)))
+            );
+
+    private static bool Implies(FieldCondition set, FieldCondition other) =>
+        set.Field == other.Field && set.Values.All(value => other.Values.Contains(value));
 
     private static string Message(Peripheral peripheral, ObservationGroup group)
     {

@@ -15,10 +15,6 @@ public sealed class FamilyFirmwareTests
     // Families that still lack worked firmware. The list only shrinks.
     private static readonly string[] Missing =
     [
-        "atmega164-1284",
-        "atmega640-2560",
-        "attiny13",
-        "attiny25-85",
         "xmega-a4u",
         "xmega-e",
     ];

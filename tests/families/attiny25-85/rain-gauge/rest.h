@@ -1,0 +1,7 @@
+#ifndef REST_H
+#define REST_H
+
+void rest_init(void);
+void rest(void);
+
+#endif
