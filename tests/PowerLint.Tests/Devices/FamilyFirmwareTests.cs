@@ -13,11 +13,7 @@ namespace PowerLint.Tests.Devices;
 public sealed class FamilyFirmwareTests
 {
     // Families that still lack worked firmware. The list only shrinks.
-    private static readonly string[] Missing =
-    [
-        "xmega-a4u",
-        "xmega-e",
-    ];
+    private static readonly string[] Missing = [];
 
     private static readonly DeviceCatalog Catalog = DeviceCatalog.Open(RepositoryRoot.Combine("devices"));
 

@@ -6,7 +6,7 @@
 void lamp_init(void)
 {
     CLK.PSCTRL = CLK_PSADIV_4_gc; // finding: locked-write CLK.PSCTRL proven
-    PR.PRGEN = PR_USB_bm | PR_AES_bm | PR_EVSYS_bm | PR_DMA_bm;
+    PR.PRGEN = PR_USB_bm | PR_AES_bm | PR_RTC_bm | PR_EVSYS_bm | PR_DMA_bm;
     PR.PRPA = PR_ADC_bm | PR_AC_bm;
     PR.PRPB = PR_DAC_bm;
     PR.PRPC = PR_TWI_bm | PR_USART1_bm | PR_USART0_bm | PR_SPI_bm | PR_HIRES_bm | PR_TC1_bm;

@@ -21,7 +21,7 @@ int main(void)
     PORTD.INT0MASK = 1 << 2;
     PORTD.INTCTRL = PORT_INT0LVL_LO_gc;
     PMIC.CTRL = PMIC_LOLVLEN_bm;
-    PORTCFG.CLKEVOUT = PORTCFG_CLKOUT_PE7_gc; // finding: clock-output-on CLKOUT proven
+    PORTCFG.CLKEVOUT = PORTCFG_CLKOUT_PC7_gc; // finding: clock-output-on CLKOUT PC7 proven
     lamp_init();
     set_sleep_mode(SLEEP_SMODE_IDLE_gc);
     sei();

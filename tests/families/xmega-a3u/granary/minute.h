@@ -1,0 +1,7 @@
+#ifndef MINUTE_H
+#define MINUTE_H
+
+void minute_init(void);
+void minute_wait(void);
+
+#endif

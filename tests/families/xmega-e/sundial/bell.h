@@ -1,0 +1,6 @@
+#ifndef BELL_H
+#define BELL_H
+
+void bell_ring(void);
+
+#endif

@@ -1,0 +1,44 @@
+#include "cell.h"
+
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+#define CELL_FEED PIN6_bm /* of port D */
+
+static volatile uint8_t is_done;
+
+ISR(ADCA_CH0_vect)
+{
+    is_done = 1;
+}
+
+uint16_t cell_read(void)
+{
+    uint16_t level;
+
+    PORTD.OUTSET = CELL_FEED;
+    PR.PRPA &= (uint8_t)~PR_ADC_bm;
+    ADCA.PRESCALER = ADC_PRESCALER_DIV16_gc;
+    ADCA.CH0.CTRL = ADC_CH_INPUTMODE_SINGLEENDED_gc;
+    ADCA.CH0.MUXCTRL = ADC_CH_MUXPOS_PIN4_gc;
+    ADCA.CH0.INTCTRL = ADC_CH_INTLVL_LO_gc;
+    is_done = 0;
+    ADCA.CTRLA = ADC_ENABLE_bm | ADC_START_bm;
+    set_sleep_mode(SLEEP_SMODE_IDLE_gc);
+    cli();
+    while (!is_done) {
+        sleep_enable();
+        sei();
+        sleep_cpu();
+        sleep_disable();
+        cli();
+    }
+    sei();
+    level = ADCA.CH0.RES;
+    ADCA.CH0.INTCTRL = 0;
+    ADCA.CTRLA = 0;
+    PR.PRPA |= PR_ADC_bm;
+    PORTD.OUTCLR = CELL_FEED;
+    return level;
+}

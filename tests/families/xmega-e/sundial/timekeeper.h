@@ -1,0 +1,7 @@
+#ifndef TIMEKEEPER_H
+#define TIMEKEEPER_H
+
+void timekeeper_init(void);
+void timekeeper_wait(void);
+
+#endif
