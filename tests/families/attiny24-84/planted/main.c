@@ -18,11 +18,11 @@ ISR(PCINT0_vect)
 int main(void)
 {
     PORTA = _BV(FLOAT_CONTACT);
-    DDRA = (uint8_t)~(_BV(FLOAT_CONTACT) | _BV(PA6)); // finding: floating-pin PA6 proven
+    DDRA = (uint8_t)~(_BV(FLOAT_CONTACT) | _BV(PA6));
     PORTB = 0;
     DDRB = _BV(PB0) | _BV(PB1) | _BV(PB2);
     ACSR = _BV(ACBG); // finding: peripheral-on-in-sleep AC proven
-    DIDR0 = _BV(ADC2D);
+    DIDR0 = _BV(ADC2D); // finding: floating-pin PA6 proven
     power_all_disable();
     power_usi_enable(); // finding: peripheral-clock-left-on USI proven
     PCMSK0 = _BV(PCINT0);

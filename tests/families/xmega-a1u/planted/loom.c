@@ -12,7 +12,7 @@ void loom_init(void)
     PORTF.DIRSET = 0xFF;
     PORTH.DIRSET = 0xFF;
     PORTJ.DIRSET = 0xFF;
-    PORTK.DIRSET = 0xBF; // finding: floating-pin PK6 proven
+    PORTK.DIRSET = 0xBF;
     PORTQ.DIRSET = 0xFF;
     PORTR.DIRSET = 0xFF;
     PR.PRGEN = PR_USB_bm | PR_AES_bm | PR_EBI_bm | PR_RTC_bm | PR_EVSYS_bm | PR_DMA_bm;

@@ -16,7 +16,7 @@ ISR(PORTD_INT1_vect)
 
 int main(void)
 {
-    loom_init();
+    loom_init(); // finding: floating-pin PK6 proven
     PORTD.PIN5CTRL = PORT_OPC_PULLUP_gc | PORT_ISC_FALLING_gc;
     PORTD.DIRCLR = PIN5_bm;
     PORTD.INT1MASK = PIN5_bm;

@@ -11,12 +11,12 @@ EMPTY_INTERRUPT(PORTD_INT0_vect)
 
 int main(void)
 {
-    PORTA.DIRSET = 0xFF;
+    PORTA.DIRSET = 0xFF; // finding: floating-pin PR1 proven
     PORTB.DIRSET = 0xFF;
     PORTC.DIRSET = 0xFF;
     PORTD.DIRSET = 0xFB;
     PORTE.DIRSET = 0xFF;
-    PORTR.DIRSET = 0x01; // finding: floating-pin PR1 proven
+    PORTR.DIRSET = 0x01;
     PORTD.PIN2CTRL = PORT_OPC_PULLUP_gc | PORT_ISC_LEVEL_gc;
     PORTD.INT0MASK = 1 << 2;
     PORTD.INTCTRL = PORT_INT0LVL_LO_gc;

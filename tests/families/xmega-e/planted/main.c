@@ -11,10 +11,10 @@ EMPTY_INTERRUPT(PORTD_INT_vect)
 
 int main(void)
 {
-    PORTA.DIRSET = 0xFF;
+    PORTA.DIRSET = 0xFF; // finding: floating-pin PR0 proven
     PORTC.DIRSET = 0xFF;
     PORTD.DIRSET = 0xEF;
-    PORTR.DIRSET = 0x02; // finding: floating-pin PR0 proven
+    PORTR.DIRSET = 0x02;
     PORTD.PIN4CTRL = PORT_OPC_PULLUP_gc | PORT_ISC_LEVEL_gc;
     PORTD.INTMASK = PIN4_bm;
     PORTD.INTCTRL = PORT_INTLVL_LO_gc;
