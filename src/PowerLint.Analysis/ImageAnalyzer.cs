@@ -10,6 +10,9 @@ public sealed record AnalysisOptions
     /// <summary>The CPU clock in hertz, where the configuration gives one; else <c>F_CPU</c>, else the model's reset clock.</summary>
     public double? CpuHertz { get; init; }
 
+    /// <summary>Whether a call that repeats an earlier one is done from memory. Off, the same comes out, later.</summary>
+    public bool RepeatsCalls { get; init; } = true;
+
     /// <summary>How many expressions and statements may be executed before the rest is cut short.</summary>
     public long StepBudget { get; init; } = 20_000_000;
 }

@@ -22,8 +22,10 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
     );
 
     /// <summary>Runs a case.</summary>
+    /// <param name="firmware">The case.</param>
+    /// <param name="repeatsCalls">Whether calls that repeat earlier ones are done from memory.</param>
     /// <exception cref="InvalidOperationException">The source cannot be read, lowered or linked: a case must be whole.</exception>
-    public static CaseRun Of(FirmwareCase firmware)
+    public static CaseRun Of(FirmwareCase firmware, bool repeatsCalls = true)
     {
         var catalog = Catalog.Value.Names.Contains(firmware.Header.Device, StringComparer.Ordinal)
             ? Catalog.Value
@@ -56,7 +58,11 @@ public sealed record CaseRun(AnalysisResult Result, RuleRun Rules)
         var image =
             ImageLinker.Link(read.Units)
             ?? throw new InvalidOperationException($"{firmware.Name}: no file defines main()");
-        var result = ImageAnalyzer.Run(image, device, new AnalysisOptions { CpuHertz = firmware.Header.Hertz });
+        var result = ImageAnalyzer.Run(
+            image,
+            device,
+            new AnalysisOptions { CpuHertz = firmware.Header.Hertz, RepeatsCalls = repeatsCalls }
+        );
         return new CaseRun(result, RuleRunner.Run(result, firmware.Header.Board, RuleSettings.Default, image));
     }
 

@@ -91,6 +91,12 @@ internal sealed class SleepVisits(SourceRange range, Function function, CallChai
 /// <summary>All that happens during the run and that rules ask for later; nothing here influences the run.</summary>
 internal sealed class EventLog
 {
+    /// <summary>
+    /// Counts what was noted of a whole state or of a moment, so that a call in which it happened is run again and not repeated
+    /// from memory. Whoever adds such an event counts it here.
+    /// </summary>
+    public int Unrepeatable { get; set; }
+
     public List<SleepVisits> Sleeps { get; } = [];
 
     public Dictionary<SourceRange, SleepVisits> SleepsByPlace { get; } = [];
@@ -100,6 +106,8 @@ internal sealed class EventLog
     public List<WaitEvent> Waits { get; } = [];
 
     public List<PollEvent> Polls { get; } = [];
+
+    private readonly HashSet<(SourceRange, Register, ulong, Moment)> _knownPolls = [];
 
     public Dictionary<(LostWriteReason, Register, Decision), LostWrite> LostWrites { get; } = [];
 
@@ -116,6 +124,14 @@ internal sealed class EventLog
 
     public void Limit(string id, string message, SourceRange? range, bool isIncomplete) =>
         Limits.TryAdd((id, message), new AnalysisLimit(id, message, range, isIncomplete));
+
+    public void Note(PollEvent poll)
+    {
+        if (_knownPolls.Add((poll.Range, poll.Register, poll.Mask, poll.Moment)))
+        {
+            Polls.Add(poll);
+        }
+    }
 
     public void NoteRead(Register register, ulong mask) =>
         ReadMasks[register] = ReadMasks.GetValueOrDefault(register) | mask;

@@ -74,7 +74,7 @@ internal sealed partial class ImageInterpreter
             foreach (var target in pointer.Targets)
             {
                 NoteStore(target.Region, state);
-                MemoryModel.Blur(state, target.Region);
+                _memory.Blur(state, target.Region);
             }
 
             return;

@@ -151,13 +151,13 @@ internal sealed partial class ImageInterpreter
         }
     }
 
-    private static void Expose(AbstractValue value, MachineState state)
+    private void Expose(AbstractValue value, MachineState state)
     {
         if (value is PointerValue pointer)
         {
             foreach (var target in pointer.Targets.Where(t => t.Region.Function is null && t.Region.Label is null))
             {
-                MemoryModel.Blur(state, target.Region);
+                _memory.Blur(state, target.Region);
             }
         }
     }
@@ -194,7 +194,7 @@ internal sealed partial class ImageInterpreter
         var (caller, scope, openBefore) = (_frame, _scope, _sawOpenCondition);
         var frame = new Frame(chain.Into(call, function, _chains), caller.Depth + 1);
         _scope = new JumpScope();
-        var (after, value) = RunBody(frame, arguments, state);
+        var (after, value) = RunOrRepeat(frame, arguments, state);
         _frame = caller;
         _scope = scope;
         _sawOpenCondition |= openBefore;

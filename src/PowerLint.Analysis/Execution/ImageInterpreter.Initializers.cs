@@ -39,7 +39,7 @@ internal sealed partial class ImageInterpreter
             return;
         }
 
-        MemoryModel.Clear(state, region);
+        _memory.Clear(state, region);
         var next = 0;
         foreach (var entry in initializer.Entries)
         {

@@ -294,7 +294,7 @@ internal sealed partial class ImageInterpreter
                 && target.Region.Global is null
             )
             {
-                MemoryModel.Clear(state, target.Region);
+                _memory.Clear(state, target.Region);
                 return;
             }
 

@@ -254,17 +254,12 @@ internal sealed partial class ImageInterpreter
     private void NotePolling(Loop loop, Devices.Register register, ulong mask)
     {
         var (range, _, chain) = _frame.Chain.UserPlace(loop.Range);
-        if (
-            !Events.Polls.Exists(p =>
-                p.Range == range
-                && p.Register == register
-                && p.Mask == mask
-                && p.Moment.Run == _run
-                && p.Moment.IsInHandler == IsInHandler
-            )
-        )
-        {
-            Events.Polls.Add(new PollEvent(range, chain, register, mask, Now));
-        }
+        AddPoll(new PollEvent(range, chain, register, mask, Now));
+    }
+
+    private void AddPoll(PollEvent poll)
+    {
+        _recording?.Polls.Add(poll);
+        Events.Note(poll);
     }
 }

@@ -123,7 +123,7 @@ internal sealed partial class ImageInterpreter
 
         var depth = HandlerDepth * _activeHandlers.Count;
         _scope = new JumpScope();
-        var (after, _) = RunBody(new Frame(_handlerChains[handler], depth), [], state);
+        var (after, _) = RunOrRepeat(new Frame(_handlerChains[handler], depth), [], state);
         if (after is not null)
         {
             // The return from the interrupt puts the global enable back on.

@@ -12,6 +12,7 @@ internal sealed partial class ImageInterpreter
     private MachineState? ExecuteSleep(object node, SourceRange range, MachineState state)
     {
         _effects++;
+        Events.Unrepeatable++;
         var asleep = LetHandlersIn(state);
         if (asleep is null)
         {

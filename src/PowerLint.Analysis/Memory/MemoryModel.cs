@@ -15,12 +15,16 @@ internal sealed class MemoryModel(RegionTable regions)
     private static readonly MemoryCell s_blurred = new(0, AnyValue.Instance);
     private static readonly MemoryCell s_zeroed = new(0, IntegerValue.Constant(8, 0));
 
+    /// <summary>Told of every place that is looked at or written; null where nobody asks.</summary>
+    public Footprint? Watched { get; set; }
+
     public static ulong Key(Region region, long offset) => ((ulong)region.Id << 32) | (uint)offset;
 
     private static ulong MarkKey(Region region) => Key(region, -1);
 
     public AbstractValue Read(MachineState state, Region region, long offset, int width)
     {
+        Watched?.Touch(region, offset, width);
         var cell = state.Memory.Find(Key(region, offset));
         if (cell is not null && cell.WidthBytes == width)
         {
@@ -61,6 +65,7 @@ internal sealed class MemoryModel(RegionTable regions)
 
     public void Write(MachineState state, Region region, long offset, int width, AbstractValue value)
     {
+        Watched?.Touch(region, offset, width);
         var key = Key(region, offset);
         var cell = state.Memory.Find(key);
         if (cell is null || cell.WidthBytes != width)
@@ -109,21 +114,23 @@ internal sealed class MemoryModel(RegionTable regions)
     }
 
     /// <summary>Forgets all that is known of an object.</summary>
-    public static void Blur(MachineState state, Region region)
+    public void Blur(MachineState state, Region region)
     {
+        Watched?.TouchWhole(region);
         if (!region.IsConstant)
         {
             state.Memory = state.Memory.RemovePrefix(Key(region, 0), 32).Set(MarkKey(region), s_blurred);
         }
     }
 
-    /// <summary>Drops an object that has ceased to exist.</summary>
+    /// <summary>Drops a local that has ceased to exist.</summary>
     public static void Drop(MachineState state, Region region) =>
         state.Memory = state.Memory.RemovePrefix(Key(region, 0), 32);
 
     /// <summary>Makes an object all zero bytes.</summary>
-    public static void Clear(MachineState state, Region region)
+    public void Clear(MachineState state, Region region)
     {
+        Watched?.TouchWhole(region);
         Drop(state, region);
         state.Memory = state.Memory.Set(MarkKey(region), s_zeroed);
     }

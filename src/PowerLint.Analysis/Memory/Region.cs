@@ -24,6 +24,9 @@ internal sealed class Region(int id, string name, long sizeBytes)
     /// <summary>Whether it holds the arguments beyond the named ones of an active call.</summary>
     public bool IsVariadic { get; init; }
 
+    /// <summary>The frame depth of the call that it is a local of; -1 for what outlives calls.</summary>
+    public int Depth { get; init; } = -1;
+
     /// <summary>Nothing writes it.</summary>
     public bool IsConstant => Global?.IsConstant == true;
 
@@ -55,4 +58,10 @@ internal sealed class InitialContents(byte[] bytes)
 /// <summary>A scalar in memory.</summary>
 /// <param name="WidthBytes">How many bytes it fills.</param>
 /// <param name="Value">What it can be; an integer has eight bits a byte.</param>
-internal sealed record MemoryCell(int WidthBytes, AbstractValue Value);
+internal sealed record MemoryCell(int WidthBytes, AbstractValue Value)
+{
+    /// <summary>Whether two cells, or the lack of them, say the same.</summary>
+    public static bool AreSame(MemoryCell? a, MemoryCell? b) =>
+        ReferenceEquals(a, b)
+        || (a is not null && b is not null && a.WidthBytes == b.WidthBytes && AbstractValue.AreSame(a.Value, b.Value));
+}

@@ -39,7 +39,7 @@ internal sealed class RegionTable(Image image, Action<Region, Initializer> fill)
     {
         if (!_locals.TryGetValue((variable, depth), out var region))
         {
-            region = Add(new Region(_regions.Count, variable.Name, variable.Type.SizeBytes));
+            region = Add(new Region(_regions.Count, variable.Name, variable.Type.SizeBytes) { Depth = depth });
             _locals.Add((variable, depth), region);
         }
 
@@ -64,7 +64,7 @@ internal sealed class RegionTable(Image image, Action<Region, Initializer> fill)
         var key = (function, depth);
         if (!_byObject.TryGetValue(key, out var region))
         {
-            region = Add(new Region(_regions.Count, $"{function.Name}(...)", 0) { IsVariadic = true });
+            region = Add(new Region(_regions.Count, $"{function.Name}(...)", 0) { IsVariadic = true, Depth = depth });
             _byObject.Add(key, region);
         }
 

@@ -45,6 +45,30 @@ internal sealed class RegisterByte
         return new RegisterByte(known, value, decisions, DecisionSet.Reset);
     }
 
+    /// <summary>Whether two bytes, or the lack of them, say the same and were decided by the same writes.</summary>
+    public static bool AreSame(RegisterByte? a, RegisterByte? b)
+    {
+        if (ReferenceEquals(a, b))
+        {
+            return true;
+        }
+
+        if (a is null || b is null || a.Known != b.Known || a.Value != b.Value)
+        {
+            return false;
+        }
+
+        for (var bit = 0; bit < 8; bit++)
+        {
+            if (!ReferenceEquals(a.DecidedBy(bit), b.DecidedBy(bit)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     public static RegisterByte Join(RegisterByte a, RegisterByte b, DecisionLog log)
     {
         if (ReferenceEquals(a, b))

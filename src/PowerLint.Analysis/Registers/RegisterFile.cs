@@ -16,8 +16,14 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
 {
     public RegisterMap Map { get; } = map;
 
-    public RegisterByte ByteAt(MachineState state, ulong address) =>
-        state.Registers.Find(address) ?? Map.InitialByte(address);
+    /// <summary>Told of every byte that is looked at or written; null where nobody asks.</summary>
+    public Footprint? Watched { get; set; }
+
+    public RegisterByte ByteAt(MachineState state, ulong address)
+    {
+        Watched?.Touch(address);
+        return state.Registers.Find(address) ?? Map.InitialByte(address);
+    }
 
     /// <summary>What a read of some bytes can give; remembers where the bits come from.</summary>
     public IntegerValue Read(MachineState state, ulong address, int width)

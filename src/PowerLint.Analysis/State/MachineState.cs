@@ -27,6 +27,13 @@ internal sealed class MachineState
 
     public MachineState Copy() => (MachineState)MemberwiseClone();
 
+    /// <summary>Whether all but memory and registers is the same.</summary>
+    public bool HasSameContext(MachineState other) =>
+        UnknownCallees.SequenceEqual(other.UnknownCallees)
+        && Equals(OpenLock, other.OpenLock)
+        && NeedsInterleaving == other.NeedsInterleaving
+        && IsUnreachable == other.IsUnreachable;
+
     /// <summary>Takes over another state; null makes this one unreachable.</summary>
     public void Become(MachineState? other)
     {

@@ -9,6 +9,17 @@ internal abstract class AbstractValue
     /// <summary>Whether the value is different from zero: a condition's truth.</summary>
     public virtual Tristate IsTrue => Tristate.Maybe;
 
+    /// <summary>Whether two values stand for the same and came from the same place.</summary>
+    public static bool AreSame(AbstractValue a, AbstractValue b) =>
+        ReferenceEquals(a, b)
+        || (a, b) switch
+        {
+            (IntegerValue x, IntegerValue y) => IntegerValue.AreSame(x, y),
+            (FloatingValue x, FloatingValue y) => Equals(x.Number, y.Number),
+            (PointerValue x, PointerValue y) => PointerValue.AreSame(x, y),
+            _ => false,
+        };
+
     /// <summary>The values of either.</summary>
     public static AbstractValue Join(AbstractValue a, AbstractValue b)
     {

@@ -75,6 +75,16 @@ internal sealed class IntegerValue : AbstractValue
         : Minimum > 0 || Value != 0 ? Tristate.Yes
         : Tristate.Maybe;
 
+    /// <summary>Whether two values stand for the same numbers, read from the same register.</summary>
+    public static bool AreSame(IntegerValue a, IntegerValue b) =>
+        a.Bits == b.Bits
+        && a.Known == b.Known
+        && a.Value == b.Value
+        && a.Minimum == b.Minimum
+        && a.Maximum == b.Maximum
+        && Equals(a.Origin, b.Origin)
+        && a.Exact.AsSpan().SequenceEqual(b.Exact);
+
     public static ulong MaskOf(int bits) => bits >= 64 ? ulong.MaxValue : (1UL << bits) - 1;
 
     public static IntegerValue Constant(int bits, ulong value)

@@ -36,6 +36,28 @@ internal sealed class PointerValue : AbstractValue
     public static PointerValue To(Region region, long offset = 0) =>
         new([new PointerTarget(region, IntegerValue.Constant(OffsetBits, (ulong)offset))], null);
 
+    /// <summary>Whether two pointers point to the same places.</summary>
+    public static bool AreSame(PointerValue a, PointerValue b)
+    {
+        if (a.Targets.Length != b.Targets.Length || a.Address is null != b.Address is null)
+        {
+            return false;
+        }
+
+        for (var i = 0; i < a.Targets.Length; i++)
+        {
+            if (
+                !ReferenceEquals(a.Targets[i].Region, b.Targets[i].Region)
+                || !IntegerValue.AreSame(a.Targets[i].Offset, b.Targets[i].Offset)
+            )
+            {
+                return false;
+            }
+        }
+
+        return a.Address is null || IntegerValue.AreSame(a.Address, b.Address!);
+    }
+
     public static new AbstractValue Join(AbstractValue a, AbstractValue b) => Combine(a, b, IntegerValue.Join);
 
     public static new AbstractValue Widen(AbstractValue before, AbstractValue after) =>

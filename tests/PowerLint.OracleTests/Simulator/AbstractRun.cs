@@ -9,8 +9,11 @@ namespace PowerLint.OracleTests;
 internal static class AbstractRun
 {
     /// <summary>Reads, links and analyses.</summary>
+    /// <param name="firmware">The firmware.</param>
+    /// <param name="model">The part.</param>
+    /// <param name="repeatsCalls">Whether calls that repeat earlier ones are done from memory.</param>
     /// <exception cref="InvalidOperationException">It could not be read whole.</exception>
-    public static AnalysisResult Of(Firmware firmware, DeviceModel model)
+    public static AnalysisResult Of(Firmware firmware, DeviceModel model, bool repeatsCalls = true)
     {
         var read = FirmwareReader.Read(
             new ReadRequest
@@ -36,6 +39,6 @@ internal static class AbstractRun
         }
 
         var image = ImageLinker.Link(read.Units) ?? throw new InvalidOperationException("There is no main.");
-        return ImageAnalyzer.Run(image, model, new AnalysisOptions());
+        return ImageAnalyzer.Run(image, model, new AnalysisOptions { RepeatsCalls = repeatsCalls });
     }
 }

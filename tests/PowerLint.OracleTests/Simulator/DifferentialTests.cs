@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Globalization;
+using PowerLint.Testing;
 
 namespace PowerLint.OracleTests;
 
@@ -50,6 +51,37 @@ public sealed class DifferentialTests(ITestOutputHelper output)
             outcomes.GroupBy(outcome => outcome.Program.Level),
             level => Assert.True(Share(level) >= (level.Key <= 3 ? 0.99 : 0.95), Poor(level))
         );
+    }
+
+    [Fact]
+    public void Generated_firmware_comes_out_the_same_when_no_call_is_done_from_memory()
+    {
+        var folder = SimulatorHarness.NewFolder();
+        try
+        {
+            var seeds = Enumerable.Range(
+                Number("POWERLINT_DIFFERENTIAL_START", 1),
+                Number("POWERLINT_DIFFERENTIAL_SEEDS", 200) / 2
+            );
+            Parallel.ForEach(
+                seeds.ToArray(),
+                new ParallelOptions { MaxDegreeOfParallelism = 2 },
+                seed =>
+                {
+                    var program = FirmwareGenerator.Generate(seed);
+                    var image = Write(program, folder);
+                    var model = Models.Of(program.Device);
+                    Assert.Equal(
+                        AnalysisDigest.Lines(AbstractRun.Of(image, model, repeatsCalls: false)),
+                        AnalysisDigest.Lines(AbstractRun.Of(image, model))
+                    );
+                }
+            );
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     [Fact]

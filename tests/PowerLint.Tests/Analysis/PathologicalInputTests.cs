@@ -278,10 +278,20 @@ public sealed class PathologicalInputTests
     }
 
     [Fact]
-    public void A_tree_of_calls_that_doubles_at_each_level_stops_at_the_budget()
+    public void A_tree_of_calls_that_doubles_at_each_level_is_run_once_a_level_where_the_calls_repeat()
     {
         var run = GeneratedFirmware.Run(
-            $"static void f0(void) {{ PORTB ^= 1; }} {Many(40, i => $"static void f{i + 1}(void) {{ f{i}(); f{i}(); }}")} {FirstSleep} f40(); for (;;) sleep(); }}"
+            $"static void f0(void) {{ PORTB ^= 1; }} {Many(40, i => $"static void f{i + 1}(void) {{ f{i}(); f{i}(); }}")} {FirstSleep} f40(); f0(); for (;;) sleep(); }}"
+        );
+        run.ExpectLimits();
+        run.Expect(1, "PORTB", "00000001");
+    }
+
+    [Fact]
+    public void A_tree_of_calls_that_doubles_at_each_level_stops_at_the_budget_where_no_two_calls_are_alike()
+    {
+        var run = GeneratedFirmware.Run(
+            $"unsigned long long n; static void f0(void) {{ n++; PORTB = n; }} {Many(40, i => $"static void f{i + 1}(void) {{ f{i}(); f{i}(); }}")} {FirstSleep} f40(); for (;;) sleep(); }}"
         );
         run.ExpectLimits("step-budget");
         run.Expect(0, "DDRC", "00010101");
