@@ -81,6 +81,15 @@ internal sealed partial class ImageInterpreter
         }
     }
 
+    // A boot loader hands over to the application this way: what comes then is another image.
+    private void NoteAssemblyJump(InlineAssembly assembly, string mnemonic) =>
+        Events.Limit(
+            "assembly-jump",
+            $"The instruction {mnemonic} in inline assembly leaves this image: what follows it is not run.",
+            _frame.Chain.UserPlace(assembly.Range).Range,
+            isIncomplete: false
+        );
+
     private void NoteUnknownAssembly(InlineAssembly assembly, string mnemonic, MachineState state)
     {
         AddUnknownCallee(state, $"inline assembly ({mnemonic})");

@@ -143,6 +143,10 @@ internal sealed partial class ImageInterpreter
                 case "lpm" or "elpm":
                     LoadProgramMemory(operands, state);
                     return true;
+                case "ijmp" or "eijmp":
+                case "jmp" or "rjmp" when operands is [var target] && AssemblyTemplate.Number(target) is not null:
+                    interpreter.NoteAssemblyJump(assembly, instruction.Mnemonic);
+                    return false;
                 default:
                     Unknown(instruction.Mnemonic, state);
                     return true;
@@ -414,20 +418,7 @@ internal sealed partial class ImageInterpreter
                 _outputs[i] = null;
             }
 
-            if (
-                mnemonic
-                is "st"
-                    or "std"
-                    or "call"
-                    or "rcall"
-                    or "icall"
-                    or "jmp"
-                    or "rjmp"
-                    or "ijmp"
-                    or "spm"
-                    or "sts"
-                    or "sbi"
-            )
+            if (mnemonic is "st" or "std" or "call" or "rcall" or "icall" or "jmp" or "rjmp" or "spm" or "sts" or "sbi")
             {
                 interpreter._effects++;
                 interpreter.NoteUnknownAssembly(assembly, mnemonic, state);
