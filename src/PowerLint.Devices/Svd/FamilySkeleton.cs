@@ -131,9 +131,11 @@ internal static class FamilySkeleton
     private static void WriteRegisters(StringBuilder text, SvdDevice device, bool hasSystemSpace)
     {
         text.Append("\nregisters:\n");
+        bool IsOfProcessor(SvdRegister register) =>
+            hasSystemSpace && register.Address is >= SystemSpace and < SystemSpaceEnd;
         var views = SkeletonViews.Find(
             device.Peripherals.SelectMany(peripheral => peripheral.Registers),
-            register => hasSystemSpace && register.Address is >= SystemSpace and < SystemSpaceEnd
+            IsOfProcessor
         );
         foreach (var peripheral in device.Peripherals)
         {
@@ -143,7 +145,12 @@ internal static class FamilySkeleton
             );
             foreach (var register in peripheral.Registers)
             {
-                SkeletonRegister.Write(text, register, views.Contains(register));
+                // The processor's own file names the fields of its registers, perhaps in another spelling.
+                SkeletonRegister.Write(
+                    text,
+                    IsOfProcessor(register) ? register with { Fields = [] } : register,
+                    views.Contains(register)
+                );
             }
         }
     }

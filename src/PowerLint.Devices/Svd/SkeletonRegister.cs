@@ -94,7 +94,11 @@ internal static class SkeletonRegister
 
         if (!hasValues)
         {
-            WriteRows(text, fields);
+            if (fields.Length > 0)
+            {
+                WriteRows(text, fields);
+            }
+
             return;
         }
 

@@ -75,6 +75,15 @@ internal sealed class SvdFieldReader(SvdDerivation derivation, SvdReading readin
                     continue;
                 }
 
+                if (fields.FirstOrDefault(other => Clashes(other, low + (int)item.Offset, width)) is { } clash)
+                {
+                    reading.Notice(
+                        node.Line,
+                        $"field {registerName}.{item.Name} lies across, or on, the bits of {clash.Name}: left out"
+                    );
+                    continue;
+                }
+
                 fields.Add(
                     new SvdField(
                         node.Line,
@@ -91,6 +100,15 @@ internal sealed class SvdFieldReader(SvdDerivation derivation, SvdReading readin
         }
 
         return fields.ToImmutable();
+    }
+
+    // A bit of a wider field may have a name of its own; anything else a model does not take.
+    private static bool Clashes(SvdField other, int low, int width)
+    {
+        var (start, end) = (Math.Max(other.LowBit, low), Math.Min(other.LowBit + other.WidthBits, low + width));
+        var shared = end - start;
+        return shared > 0
+            && ((shared == width && shared == other.WidthBits) || (shared != width && shared != other.WidthBits));
     }
 
     private string Unique(string name, HashSet<string> names, string register, int line)
