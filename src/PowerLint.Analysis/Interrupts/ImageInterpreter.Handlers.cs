@@ -89,7 +89,7 @@ internal sealed partial class ImageInterpreter
                     continue;
                 }
 
-                var after = RunHandler(handler, result.Copy());
+                var after = RunHandler(interrupt, handler, result.Copy());
                 if (after is null || IsIncluded(after, result))
                 {
                     continue;
@@ -109,8 +109,9 @@ internal sealed partial class ImageInterpreter
     private bool IsMicrocontrollerProfile => _device.Core.StartsWith("cortex-m", StringComparison.Ordinal);
 
     /// <summary>Runs a handler from its entry to its return; null where it does not return.</summary>
-    private MachineState? RunHandler(Function handler, MachineState state)
+    private MachineState? RunHandler(Interrupt interrupt, Function handler, MachineState state)
     {
+        state = ClearAtEntry(interrupt, handler, state);
         var (frame, scope, run, effects, isOpen) = (_frame, _scope, _run, _effects, _sawOpenCondition);
         var reads = _volatileReads.ToArray();
         var openLock = state.OpenLock;
@@ -142,6 +143,33 @@ internal sealed partial class ImageInterpreter
         _volatileReads.Clear();
         _volatileReads.UnionWith(reads);
         return after;
+    }
+
+    /// <summary>What the hardware clears as it enters the handler: an enable that lasts for one interrupt.</summary>
+    private MachineState ClearAtEntry(Interrupt interrupt, Function handler, MachineState state)
+    {
+        if (interrupt.ClearedAtEntry.IsEmpty)
+        {
+            return state;
+        }
+
+        var clears = Holds(state, interrupt.ClearedWhen);
+        if (clears == Tristate.No)
+        {
+            return state;
+        }
+
+        var cleared = state.Copy();
+        foreach (var bit in interrupt.ClearedAtEntry)
+        {
+            var before = _registers.Read(cleared, bit.Register);
+            var after = new KnownBits(before.Known | bit.Mask, before.Value & ~bit.Mask);
+            var address = _map.AddressOf(bit.Register);
+            var decision = Decide(handler, handler.Range, address, bit.Register.WidthBits / 8, before, after);
+            _registers.SetBit(cleared, bit, isOne: false, _log.Single(decision));
+        }
+
+        return clears == Tristate.Yes ? cleared : Join(state, cleared)!;
     }
 
     /// <summary>The instructions that switch interrupts on and off globally.</summary>

@@ -104,7 +104,7 @@ internal sealed partial class ImageInterpreter
             .ToHashSet(StringComparer.Ordinal);
         MachineState? awake = null;
         MachineState? asleepAgain = null;
-        var pending = new List<Function>();
+        var pending = new List<(Interrupt Interrupt, Function Handler)>();
         foreach (var interrupt in _device.Interrupts)
         {
             if (Holds(state, interrupt.Enabled) == Tristate.No)
@@ -116,7 +116,7 @@ internal sealed partial class ImageInterpreter
             {
                 if (_handlers.TryGetValue(interrupt, out var late) && !_activeHandlers.Contains(late))
                 {
-                    pending.Add(late);
+                    pending.Add((interrupt, late));
                 }
 
                 continue;
@@ -139,7 +139,7 @@ internal sealed partial class ImageInterpreter
             {
                 var returned =
                     _activeHandlers.Count < MaximumHandlerNesting && !_activeHandlers.Contains(handler)
-                        ? RunHandler(handler, state.Copy())
+                        ? RunHandler(interrupt, handler, state.Copy())
                         : state.Copy();
                 GoOn(returned);
             }
@@ -150,9 +150,9 @@ internal sealed partial class ImageInterpreter
         // is taken to sleep for good all the same.
         if (awake is not null && interruptsOn != Tristate.No && _activeHandlers.Count < MaximumHandlerNesting)
         {
-            foreach (var handler in pending)
+            foreach (var (interrupt, handler) in pending)
             {
-                GoOn(RunHandler(handler, state.Copy()));
+                GoOn(RunHandler(interrupt, handler, state.Copy()));
             }
         }
 

@@ -56,6 +56,12 @@ public sealed class Interrupt
     /// <summary>Flags that entering the handler clears.</summary>
     public bool HandlerClearsFlag { get; init; } = true;
 
+    /// <summary>Bits that the hardware clears as the handler is entered, where <see cref="ClearedWhen"/> holds.</summary>
+    public ImmutableArray<FieldReference> ClearedAtEntry { get; init; } = [];
+
+    /// <summary>When the hardware clears <see cref="ClearedAtEntry"/>.</summary>
+    public Condition ClearedWhen { get; init; } = Condition.Always;
+
     /// <summary>Sleep modes that it ends.</summary>
     public ImmutableArray<ModesWhen> Wakes { get; init; } = [];
 

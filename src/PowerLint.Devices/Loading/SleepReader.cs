@@ -115,6 +115,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             var entry = MapReader.Of(value, $"interrupt {name.Text}", reading.Errors);
             var peripheral = entry.Take("peripheral");
             CheckPeripheral(peripheral, peripherals);
+            var (cleared, clearedWhen) = ReadClearedAtEntry(entry);
             var interrupt = new Interrupt
             {
                 Name = name.Text,
@@ -124,6 +125,8 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 Enabled = ReadEnabled(entry, levels),
                 Flags = [.. References(entry, "flags")],
                 HandlerClearsFlag = entry.Flag("handler-clears-flag", otherwise: true),
+                ClearedAtEntry = cleared,
+                ClearedWhen = clearedWhen,
                 Wakes = reading.ReadModesWhen(entry.Take("wakes")),
                 IsPeriodic = entry.Flag("periodic", otherwise: false),
             };
@@ -233,6 +236,26 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
 
     private static int ReadVector(MapReader entry) =>
         entry.Flag("has-vector", otherwise: true) ? (int)(entry.NeedNumber("number") ?? 0) : -1;
+
+    // An enable that lasts for one interrupt, under a condition: a watchdog's that goes over to resetting.
+    private (ImmutableArray<FieldReference> Bits, Condition When) ReadClearedAtEntry(MapReader interrupt)
+    {
+        if (interrupt.Take("cleared-at-entry") is not { } node)
+        {
+            return ([], Condition.Always);
+        }
+
+        var entry = MapReader.Of(node, "'cleared-at-entry'", reading.Errors);
+        ImmutableArray<FieldReference> bits = [.. References(entry, "bits")];
+        var when = entry.Take("when") is { } condition ? ConditionReader.Read(condition, reading) : Condition.Always;
+        entry.Finish();
+        foreach (var bit in bits.Where(bit => bit.WidthBits != 1))
+        {
+            reading.Errors.Add(node, $"'cleared-at-entry' names {bit.Name}, which is more than one bit: name its bits");
+        }
+
+        return (bits, when);
+    }
 
     // Where interrupts have levels, one is enabled when its level is let through.
     private List<(ulong Level, FieldReference Enable)> ReadLevels()

@@ -122,11 +122,7 @@ internal sealed class PeripheralOnInSleep : IRule
         };
     }
 
-    private static bool WakesWhenever(
-        ImmutableArray<FieldCondition> on,
-        PointFacts point,
-        Peripheral peripheral
-    ) =>
+    private static bool WakesWhenever(ImmutableArray<FieldCondition> on, PointFacts point, Peripheral peripheral) =>
         point
             .InterruptsOf(peripheral)
             .Where(interrupt => point.CanWake(interrupt) == Tristate.Yes)

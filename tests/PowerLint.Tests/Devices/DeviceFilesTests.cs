@@ -71,6 +71,23 @@ public sealed class DeviceFilesTests
         Assert.Equal(0xBFUL, set.Reset);
     }
 
+    // Source: data sheet of ATmega640/1280/2560 (2549Q), sections EICRA (INT3 to INT0) and EICRB (INT7 to INT4).
+    [Theory]
+    [InlineData("INT0", "EICRA")]
+    [InlineData("INT3", "EICRA")]
+    [InlineData("INT4", "EICRB")]
+    [InlineData("INT7", "EICRB")]
+    public void An_external_interrupt_knows_the_register_of_its_sense(string interrupt, string register)
+    {
+        var peripheral = Catalog
+            .Load("atmega2560")
+            .Peripherals.Single(p => string.Equals(p.Name, interrupt, StringComparison.Ordinal));
+        Assert.Equal(
+            ["EIMSK", register],
+            peripheral.Registers.Select(r => r.Name).Order(StringComparer.Ordinal).Reverse()
+        );
+    }
+
     [Fact]
     public void An_option_that_the_part_lacks_is_told()
     {
