@@ -6,6 +6,8 @@ internal static class SettingsFile
     /// <summary>The file's name.</summary>
     internal const string Name = "powerlint.yaml";
 
+    private const int MostBytes = 1024 * 1024;
+
     /// <summary>Reads a configuration file.</summary>
     /// <param name="path">The file, absolute.</param>
     /// <param name="shown">The file as errors should name it.</param>
@@ -16,6 +18,11 @@ internal static class SettingsFile
         if (!File.Exists(path))
         {
             throw new UsageException($"{shown}: no such configuration file; check the path given with --config");
+        }
+
+        if (Frontend.BoundedFile.Length(path) > MostBytes)
+        {
+            throw new UsageException($"{shown}: this is too long for a configuration file");
         }
 
         try

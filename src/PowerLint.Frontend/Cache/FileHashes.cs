@@ -50,6 +50,11 @@ internal sealed class FileHashes
     {
         try
         {
+            if (BoundedFile.Length(path) is null or 0)
+            {
+                return [];
+            }
+
             using var file = new FileStream(
                 path,
                 new FileStreamOptions { Options = FileOptions.SequentialScan, BufferSize = 0 }

@@ -38,6 +38,7 @@ internal sealed unsafe class ClangUnit : IDisposable
         try
         {
             var index = LibClang.clang_createIndex(0, 0);
+            CrashRecovery.UseAlternateStack();
             var pointers = new nint[arguments.Count];
             for (var i = 0; i < pointers.Length; i++)
             {

@@ -6,6 +6,8 @@ namespace PowerLint.Frontend;
 /// <summary>Reads a compile database: a JSON array of objects with <c>directory</c>, <c>file</c> and <c>arguments</c> or <c>command</c>.</summary>
 internal static class CompileDatabase
 {
+    private const int MostBytes = 256 * 1024 * 1024;
+
     public const string FileName = "compile_commands.json";
 
     // Wrappers that stand before the compiler in a build that caches or distributes.
@@ -33,7 +35,14 @@ internal static class CompileDatabase
             );
         }
 
-        var bytes = File.ReadAllBytes(file);
+        var bytes =
+            BoundedFile.Read(file, MostBytes)
+            ?? throw new ReadException(
+                ReadFailureKind.DatabaseBroken,
+                file,
+                line: null,
+                $"{file} cannot be read as a compile database: check its permissions; it may have at most {MostBytes >> 20} MB."
+            );
         var text = bytes.AsSpan().StartsWith("\uFEFF"u8) ? bytes.AsMemory(3) : bytes;
         JsonDocument document;
         try

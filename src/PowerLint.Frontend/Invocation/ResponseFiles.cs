@@ -1,9 +1,13 @@
+using System.Text;
+
 namespace PowerLint.Frontend;
 
 /// <summary>Flags that a build keeps in a file of their own: <c>@file</c>.</summary>
 internal static class ResponseFiles
 {
     private const int DeepestNesting = 8;
+    private const int MostBytes = 1024 * 1024;
+    private const int MostFlags = 100_000;
 
     public static List<string> Expand(IReadOnlyList<string> flags, string directory)
     {
@@ -14,7 +18,7 @@ internal static class ResponseFiles
 
     private static void Expand(IReadOnlyList<string> flags, string directory, List<string> result, int depth)
     {
-        for (var i = 0; i < flags.Count; i++)
+        for (var i = 0; i < flags.Count && result.Count < MostFlags; i++)
         {
             var flag = flags[i];
             // Two of the other compilers have words for it.
@@ -23,7 +27,7 @@ internal static class ResponseFiles
                 var named = Path.Combine(directory, flags[i + 1]);
                 if (File.Exists(named))
                 {
-                    Expand(CompileDatabase.SplitCommand(File.ReadAllText(named)), directory, result, depth + 1);
+                    Expand(Words(named), directory, result, depth + 1);
                     i++;
                     continue;
                 }
@@ -37,7 +41,7 @@ internal static class ResponseFiles
                 && File.Exists(file)
             )
             {
-                Expand(CompileDatabase.SplitCommand(File.ReadAllText(file)), directory, result, depth + 1);
+                Expand(Words(file), directory, result, depth + 1);
             }
             else
             {
@@ -45,4 +49,7 @@ internal static class ResponseFiles
             }
         }
     }
+
+    private static List<string> Words(string file) =>
+        CompileDatabase.SplitCommand(Encoding.UTF8.GetString(BoundedFile.Read(file, MostBytes) ?? []));
 }

@@ -39,18 +39,8 @@ internal sealed class SourceScan
     /// <summary>Scans a file; what cannot be read is empty.</summary>
     public static SourceScan Of(string path)
     {
-        var text = "";
-        try
-        {
-            // One character a byte: only ASCII matters here.
-            text = Encoding.Latin1.GetString(File.ReadAllBytes(path));
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            // The parser will say so.
-        }
-
-        var scan = new SourceScan(path, text);
+        // One character a byte: only ASCII matters here.
+        var scan = new SourceScan(path, Encoding.Latin1.GetString(BoundedFile.Read(path) ?? []));
         foreach (var (line, logical) in scan.Lines())
         {
             scan.Take(line, logical);

@@ -10,7 +10,6 @@ public static class SourceTree
 {
     private const int MostFolders = 10_000;
     private const int MostFiles = 20_000;
-    private const long MostBytes = 16L * 1024 * 1024;
 
     private static readonly string[] Sources = [".c", ".cpp", ".cc", ".cxx", ".s", ".S", ".asm"];
     private static readonly string[] Headers = [".h", ".hpp", ".hh", ".inc"];
@@ -112,20 +111,7 @@ public static class SourceTree
 
     private static IEnumerable<string> Included(string file)
     {
-        string text;
-        try
-        {
-            var info = new FileInfo(file);
-            text =
-                info.Exists && info.Length is > 0 and <= MostBytes
-                    ? Encoding.Latin1.GetString(File.ReadAllBytes(file))
-                    : "";
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            yield break;
-        }
-
+        var text = Encoding.Latin1.GetString(BoundedFile.Read(file) ?? []);
         foreach (var line in text.Split('\n'))
         {
             var trimmed = line.TrimStart();

@@ -29,8 +29,7 @@ internal static partial class VectorTables
     {
         try
         {
-            var info = new FileInfo(file);
-            return info.Exists && info.Length <= MostBytes ? Names(File.ReadLines(file)) : [];
+            return BoundedFile.Length(file) is > 0 and <= MostBytes ? Names(File.ReadLines(file)) : [];
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

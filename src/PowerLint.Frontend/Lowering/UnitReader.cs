@@ -1,4 +1,4 @@
-using System.Runtime.ExceptionServices;
+using System.Globalization;
 using PowerLint.Program;
 
 namespace PowerLint.Frontend;
@@ -11,8 +11,8 @@ internal sealed record ReadUnit(TranslationUnit? Unit, IReadOnlyList<SourceError
 /// <param name="progress">Told after each unit, or null.</param>
 internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progress)
 {
-    // Parsing and lowering follow the tree: long chains of operators nest deeply. Pages that are not touched cost nothing.
-    private const int StackBytes = 512 * 1024 * 1024;
+    // Beyond what any file that people write takes, on a slow machine that is busy.
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     private readonly MacroGrowth _growth = new();
     private readonly FileTraits _traits = new();
@@ -23,80 +23,49 @@ internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progres
 
     public IReadOnlyList<ReadUnit> ReadAll(IReadOnlyList<ParserInvocation> invocations, CancellationToken cancellation)
     {
-        var results = new ReadUnit[invocations.Count];
+        var results = new ReadUnit?[invocations.Count];
         var done = 0;
-        RunAll(
+        new WorkerPool(
             invocations.Count,
             Environment.ProcessorCount,
+            Patience,
             i =>
             {
-                results[i] = Read(invocations[i], cancellation);
+                // What comes after the file was given up is dropped.
+                Interlocked.CompareExchange(ref results[i], Read(invocations[i], cancellation), null);
                 progress?.Invoke(new ReadProgress(Interlocked.Increment(ref done), results.Length));
             },
-            cancellation
-        );
+            i => Interlocked.CompareExchange(ref results[i], GivenUp(invocations[i].Command.File), null)
+        ).RunAll(cancellation);
         cache?.Trim();
-        return results;
+        return results!;
     }
 
     /// <summary>Parses units one after the other and throws the trees away.</summary>
     public static void ParseAll(IReadOnlyList<ParserInvocation> invocations, CancellationToken cancellation) =>
-        RunAll(
+        new WorkerPool(
             invocations.Count,
             mostWorkers: 1,
+            TimeSpan.MaxValue,
             i =>
             {
                 var invocation = invocations[i];
                 ClangUnit.TryParse(invocation.Command.File, invocation.Arguments, invocation.Unsaved, out var unit);
                 unit?.Dispose();
             },
-            cancellation
+            _ => { }
+        ).RunAll(cancellation);
+
+    private static ReadUnit GivenUp(string file) =>
+        Refused(
+            file,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"This file was given up after {Patience.TotalSeconds:F0} seconds. Leave it out, or make it simpler."
+            )
         );
 
-    private static void RunAll(int count, int mostWorkers, Action<int> run, CancellationToken cancellation)
-    {
-        ExceptionDispatchInfo? failure = null;
-        var next = -1;
-        var workers = Math.Min(mostWorkers, count);
-        using var open = new CountdownEvent(workers);
-        for (var i = 0; i < workers; i++)
-        {
-            new Thread(Work, StackBytes) { IsBackground = true }.Start();
-        }
-
-        // Not until all have ended, where the user has had enough: the parser does not look up from a file.
-        open.Wait(cancellation);
-        failure?.Throw();
-
-        void Work()
-        {
-            try
-            {
-                for (
-                    var i = Interlocked.Increment(ref next);
-                    i < count && failure is null;
-                    i = Interlocked.Increment(ref next)
-                )
-                {
-                    cancellation.ThrowIfCancellationRequested();
-                    run(i);
-                }
-            }
-            catch (Exception error)
-            {
-                failure ??= ExceptionDispatchInfo.Capture(error);
-            }
-
-            try
-            {
-                open.Signal();
-            }
-            catch (ObjectDisposedException)
-            {
-                // The run was cancelled, and nobody waits any more.
-            }
-        }
-    }
+    private static ReadUnit Refused(string file, string message) => new(null, [new SourceError(file, 1, 1, message)]);
 
     private ReadUnit Read(ParserInvocation invocation, CancellationToken cancellation)
     {
@@ -104,6 +73,23 @@ internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progres
         if (cache is not null && _clock.Measure(ReadClock.Stage.Cache, () => cache.Find(invocation)) is { } kept)
         {
             return new ReadUnit(kept, [], IsFromCache: true);
+        }
+
+        switch (BoundedFile.Length(command.File))
+        {
+            case null:
+                return Refused(
+                    command.File,
+                    "This file cannot be read. Check its permissions, and where it leads if it is a link."
+                );
+            case > BoundedFile.MostSourceBytes:
+                return Refused(
+                    command.File,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"This file is longer than {BoundedFile.MostSourceBytes >> 20} MB: it was not read. Leave it out, or keep data in a binary file."
+                    )
+                );
         }
 
         var excess = _clock.Measure(
@@ -118,16 +104,22 @@ internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progres
         ClangUnit? unit = null;
         var error = _clock.Measure(
             ReadClock.Stage.Parsing,
-            () => ClangUnit.TryParse(command.File, invocation.Arguments, invocation.Unsaved, out unit)
+            () =>
+                ClangUnit.TryParse(
+                    command.File,
+                    invocation.Arguments,
+                    [.. invocation.Unsaved, .. Endless.FilesFor(command.File)],
+                    out unit
+                )
         );
         if (unit is null)
         {
-            return new ReadUnit(null, [new SourceError(command.File, 0, 0, Refusal(error))]);
+            return Refused(command.File, Refusal(error));
         }
 
         using (unit)
         {
-            var read = _clock.Measure(ReadClock.Stage.Lowering, () => Lower(unit, invocation, cancellation));
+            var read = _clock.Measure(ReadClock.Stage.Lowering, () => LowerSafely(unit, invocation, cancellation));
             if (cache is not null && read is { Errors.Count: 0, Unit: { } lowered })
             {
                 _clock.Measure(
@@ -141,6 +133,24 @@ internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progres
             }
 
             return read;
+        }
+    }
+
+    // A defect of ours must cost the file that shows it, and must be seen.
+    private ReadUnit LowerSafely(ClangUnit unit, ParserInvocation invocation, CancellationToken cancellation)
+    {
+        try
+        {
+            return Lower(unit, invocation, cancellation);
+        }
+#pragma warning disable CA1031 // Said aloud, and the run counts as incomplete.
+        catch (Exception error) when (error is not OperationCanceledException)
+#pragma warning restore CA1031
+        {
+            return Refused(
+                invocation.Command.File,
+                $"This file brought PowerLint to a defect of its own, please report it with the file: {error.GetType().Name} {error.StackTrace?.Split('\n')[0].Trim()}"
+            );
         }
     }
 
@@ -169,7 +179,7 @@ internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progres
     // CXError_Crashed: the library's own recovery has caught it.
     private static string Refusal(int error) =>
         error == 2
-            ? "The parser broke down on this file. An array larger than the target can address does that, for one; "
-                + "if the file compiles, leave it out and report it."
+            ? "The parser broke down on this file. An array larger than the target can address does that, and expressions or "
+                + "statements nested by the hundred thousand; if the file compiles, leave it out and report it."
             : $"The parser gave this file up (code {error}). Check the flags.";
 }
