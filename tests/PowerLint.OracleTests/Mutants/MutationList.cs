@@ -29,9 +29,9 @@ internal static partial class MutationList
 
     /// <summary>The mutations of a firmware, in the list's order.</summary>
     /// <exception cref="FormatException">A line is not understood.</exception>
-    public static ImmutableArray<Mutation> Read(string firmware)
+    public static IReadOnlyList<Mutation> Read(string firmware)
     {
-        var result = ImmutableArray.CreateBuilder<Mutation>();
+        var result = new List<Mutation>();
         var (file, statement, occurrence) = ("", "", 1);
         foreach (var line in File.ReadAllLines(Path.Combine(Root, firmware + ".txt")))
         {
@@ -56,7 +56,7 @@ internal static partial class MutationList
             }
         }
 
-        return result.ToImmutable();
+        return result;
     }
 
     private static IEnumerable<Mutation> Expand(Place place, string text)

@@ -31,7 +31,7 @@ public sealed class MutationTests(ITestOutputHelper output)
     [Fact]
     public void There_are_enough_mutants_and_no_two_are_the_same()
     {
-        var mutations = MutationList.Firmwares().SelectMany(MutationList.Read).ToArray();
+        var mutations = MutationList.Firmwares().SelectMany(firmware => MutationList.Read(firmware)).ToArray();
         output.WriteLine(
             string.Join(
                 '\n',
@@ -114,7 +114,7 @@ public sealed class MutationTests(ITestOutputHelper output)
 
     private static Mutation[] Chosen()
     {
-        var all = MutationList.Firmwares().SelectMany(MutationList.Read).ToArray();
+        var all = MutationList.Firmwares().SelectMany(firmware => MutationList.Read(firmware)).ToArray();
         if (!int.TryParse(Environment.GetEnvironmentVariable("POWERLINT_MUTANTS"), CultureInfo.InvariantCulture, out var most))
         {
             return all;

@@ -1,0 +1,6 @@
+#ifndef PADS_H
+#define PADS_H
+
+void pads_init(void);
+
+#endif

@@ -1,0 +1,7 @@
+#ifndef NAP_H
+#define NAP_H
+
+void nap_init(void);
+void nap(void);
+
+#endif
