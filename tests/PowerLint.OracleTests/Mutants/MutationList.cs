@@ -143,7 +143,11 @@ internal static partial class MutationList
     [GeneratedRegex(@"""[^""]*""|\S+", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Subject();
 
-    [GeneratedRegex(@"^(?<port>P[A-Z]?\d?\.?)(?<first>\d+)\.\.\k<port>(?<last>\d+)$", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"^(?<port>P[A-Z]?\d?\.?)(?<first>\d+)\.\.\k<port>(?<last>\d+)$",
+        RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Run();
 
     private sealed record Place(string Firmware, string File, string Statement, int Occurrence);

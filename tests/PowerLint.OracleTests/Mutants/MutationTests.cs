@@ -24,26 +24,16 @@ public sealed class MutationTests(ITestOutputHelper output)
     [Theory]
     [MemberData(nameof(Firmwares))]
     public void The_originals_are_clean(string firmware) =>
-        Assert.Empty(
-            MutantRun.Of(firmware, mutation: null, TestContext.Current.CancellationToken).Select(Describe)
-        );
+        Assert.Empty(MutantRun.Of(firmware, mutation: null, TestContext.Current.CancellationToken).Select(Describe));
 
     [Fact]
     public void There_are_enough_mutants_and_no_two_are_the_same()
     {
         var mutations = MutationList.Firmwares().SelectMany(firmware => MutationList.Read(firmware)).ToArray();
         output.WriteLine(
-            string.Join(
-                '\n',
-                mutations.GroupBy(m => m.RuleId).OrderBy(g => g.Key).Select(g => $"{g.Count()} {g.Key}")
-            )
+            string.Join('\n', mutations.GroupBy(m => m.RuleId).OrderBy(g => g.Key).Select(g => $"{g.Count()} {g.Key}"))
         );
-        output.WriteLine(
-            string.Join(
-                '\n',
-                mutations.GroupBy(m => m.Firmware).Select(g => $"{g.Count()} {g.Key}")
-            )
-        );
+        output.WriteLine(string.Join('\n', mutations.GroupBy(m => m.Firmware).Select(g => $"{g.Count()} {g.Key}")));
 
         Assert.Equal(mutations.Length, mutations.Select(m => m.ToString()).Distinct(StringComparer.Ordinal).Count());
         Assert.All(mutations, mutation => Assert.NotNull(RuleCatalog.Find(mutation.RuleId)));
@@ -70,7 +60,10 @@ public sealed class MutationTests(ITestOutputHelper output)
                     .ToHashSet(StringComparer.Ordinal);
                 if (!mutation.Subjects.All(named.Contains))
                 {
-                    misses[mutation.ToString()] = string.Join("; ", findings.Select(Describe).DefaultIfEmpty("nothing"));
+                    misses[mutation.ToString()] = string.Join(
+                        "; ",
+                        findings.Select(Describe).DefaultIfEmpty("nothing")
+                    );
                 }
 
                 foreach (var other in findings.Where(finding => finding.RuleId != mutation.RuleId))
@@ -84,7 +77,9 @@ public sealed class MutationTests(ITestOutputHelper output)
         output.WriteLine($"{chosen.Length - misses.Count} of {chosen.Length} mutants found");
         foreach (var (mutation, found) in misses.OrderBy(miss => miss.Key, StringComparer.Ordinal))
         {
-            output.WriteLine($"missed: {mutation}\n    found: {found}\n    why: {explained.GetValueOrDefault(mutation, "not explained")}");
+            output.WriteLine(
+                $"missed: {mutation}\n    found: {found}\n    why: {explained.GetValueOrDefault(mutation, "not explained")}"
+            );
         }
 
         foreach (var (pair, count) in more.OrderBy(pair => pair.Key, StringComparer.Ordinal))
@@ -115,7 +110,13 @@ public sealed class MutationTests(ITestOutputHelper output)
     private static Mutation[] Chosen()
     {
         var all = MutationList.Firmwares().SelectMany(firmware => MutationList.Read(firmware)).ToArray();
-        if (!int.TryParse(Environment.GetEnvironmentVariable("POWERLINT_MUTANTS"), CultureInfo.InvariantCulture, out var most))
+        if (
+            !int.TryParse(
+                Environment.GetEnvironmentVariable("POWERLINT_MUTANTS"),
+                CultureInfo.InvariantCulture,
+                out var most
+            )
+        )
         {
             return all;
         }
