@@ -67,21 +67,6 @@ internal sealed partial class ImageInterpreter
         }
     }
 
-    private MachineState? ExecuteStatements(IReadOnlyList<Statement> statements, MachineState? state)
-    {
-        foreach (var statement in statements)
-        {
-            if (state is null or { IsUnreachable: true } && _frame.Jumps.Count == 0)
-            {
-                return null;
-            }
-
-            state = Execute(statement, state);
-        }
-
-        return state is { IsUnreachable: true } ? null : state;
-    }
-
     private MachineState? ExecuteBlock(Block block, MachineState? state)
     {
         var cleanups = block
@@ -221,6 +206,12 @@ internal sealed partial class ImageInterpreter
 
     private MachineState? ExecuteIf(If branch, MachineState? state)
     {
+        var (then, otherwise) = ExecuteWays(branch, state);
+        return Join(then, otherwise);
+    }
+
+    private (MachineState? Then, MachineState? Otherwise) ExecuteWays(If branch, MachineState? state)
+    {
         MachineState? whenTrue = null;
         MachineState? whenFalse = null;
         if (state is not null)
@@ -231,8 +222,7 @@ internal sealed partial class ImageInterpreter
         }
 
         var then = Execute(branch.Then, whenTrue);
-        var otherwise = branch.Else is null ? whenFalse : Execute(branch.Else, whenFalse);
-        return Join(then, otherwise);
+        return (then, branch.Else is null ? whenFalse : Execute(branch.Else, whenFalse));
     }
 
     private void ExecuteReturn(Return result, MachineState state)

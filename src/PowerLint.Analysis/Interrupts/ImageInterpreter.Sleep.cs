@@ -206,16 +206,6 @@ internal sealed partial class ImageInterpreter
         }
     }
 
-    // What the fields that select the mode hold, as a key.
-    private string ModeKey(MachineState state)
-    {
-        var view = new RegisterView(_registers, state);
-        return string.Join(
-            ';',
-            _device.SleepModes.SelectMany(mode => mode.Selected.Fields).Distinct().Select(field => view.Read(field))
-        );
-    }
-
     private void NoteVisit(SleepVisits visits, MachineState state)
     {
         visits.AnyRun ??= _run;

@@ -4,7 +4,10 @@ namespace PowerLint.Analysis;
 
 internal sealed partial class ImageInterpreter
 {
-    private readonly Dictionary<(CallChain Chain, int Depth, Function? Interrupting), CallMemory> _callMemories = [];
+    private readonly Dictionary<
+        (CallChain Chain, int Depth, Function? Interrupting, bool IsInLoop),
+        CallMemory
+    > _callMemories = [];
     private CallRecording? _recording;
 
     // Handlers change what the main program sees at the places that they share with it: more of them, and a call may differ.
@@ -25,7 +28,7 @@ internal sealed partial class ImageInterpreter
             return RunBody(frame, arguments, state);
         }
 
-        var key = (frame.Chain, frame.Depth, _activeHandlers.Count > 0 ? _activeHandlers[0] : null);
+        var key = (frame.Chain, frame.Depth, _activeHandlers.Count > 0 ? _activeHandlers[0] : null, _run is not null);
         if (!_callMemories.TryGetValue(key, out var memory))
         {
             memory = new CallMemory();
