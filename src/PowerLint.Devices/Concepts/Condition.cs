@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace PowerLint.Devices;
 
@@ -8,7 +9,25 @@ namespace PowerLint.Devices;
 public sealed record FieldCondition(FieldReference Field, ImmutableArray<ulong> Values)
 {
     /// <inheritdoc/>
-    public override string ToString() => $"{Field} = {string.Join('/', Values)}";
+    public override string ToString() => $"{Field} = {string.Join('/', Runs())}";
+
+    // 0/2/4..7: what follows one upon another is told by its ends.
+    private IEnumerable<string> Runs()
+    {
+        for (var i = 0; i < Values.Length; )
+        {
+            var last = i;
+            while (last + 1 < Values.Length && Values[last + 1] == Values[last] + 1)
+            {
+                last++;
+            }
+
+            yield return last < i + 2
+                ? Values[i].ToString(CultureInfo.InvariantCulture)
+                : string.Create(CultureInfo.InvariantCulture, $"{Values[i]}..{Values[last]}");
+            i = last < i + 2 ? i + 1 : last + 1;
+        }
+    }
 }
 
 /// <summary>
