@@ -58,6 +58,7 @@ internal sealed class RegisterMap
         SharedWrites = Index(device.SharedWrites, s => s.Targets);
         Windows = device.Windows.ToDictionary(w => w.Window);
         SleepTriggers = device.Sleep.Trigger is { } trigger ? [.. trigger.Fields.Select(f => f.Register)] : [];
+        MaskedWrites = Index(device.MaskedWrites, m => [m.Trigger]);
         Followers = Index(device.FollowingFields, f => [f.Leader.Register]);
         var latched = device
             .Pins.SelectMany(p => p.Functions)
@@ -82,6 +83,11 @@ internal sealed class RegisterMap
         {
             InterruptEnables.Add(alias.Source);
         }
+
+        foreach (var masked in device.MaskedWrites.Where(masked => masked.Targets.Any(InterruptEnables.Contains)))
+        {
+            InterruptEnables.Add(masked.Trigger);
+        }
     }
 
     public DeviceModel Device { get; }
@@ -97,6 +103,8 @@ internal sealed class RegisterMap
     public ILookup<Register, RegisterAlias> Aliases { get; }
 
     public ILookup<Register, SharedWrite> SharedWrites { get; }
+
+    public ILookup<Register, MaskedWrite> MaskedWrites { get; }
 
     public ILookup<Register, FollowingField> Followers { get; }
 

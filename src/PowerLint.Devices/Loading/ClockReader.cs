@@ -30,6 +30,11 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
             var entry = MapReader.Of(value, $"clock output {name.Text}", reading.Errors);
             var output = entry.Text("output") ?? name.Text;
             var pin = entry.Text("pin");
+            if (pin is not null && pins.IsElsewhere(pin))
+            {
+                continue;
+            }
+
             outputs.Add(
                 new ClockOutput(
                     output,
@@ -290,6 +295,34 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
         }
 
         return windows.ToImmutable();
+    }
+
+    public ImmutableArray<MaskedWrite> ReadMaskedWrites()
+    {
+        var writes = ImmutableArray.CreateBuilder<MaskedWrite>();
+        foreach (var (name, value) in reading.Section(document, "masked-writes"))
+        {
+            var entry = MapReader.Of(value, $"masked write {name.Text}", reading.Errors);
+            var effect = entry.Need("effect") is null
+                ? AliasEffect.Same
+                : entry.Choice("effect", Effects, AliasEffect.Same);
+            var trigger = FieldReferences.FindRegister(name, name.Text, reading);
+            var from = entry.Need("value") is ScalarNode by ? FieldReferences.FindRegister(by, by.Text, reading) : null;
+            ImmutableArray<Register> targets =
+            [
+                .. entry
+                    .Scalars("targets")
+                    .Select(scalar => FieldReferences.FindRegister(scalar, scalar.Text, reading))
+                    .OfType<Register>(),
+            ];
+            entry.Finish();
+            if (trigger is not null && from is not null)
+            {
+                writes.Add(new MaskedWrite(trigger, effect, from, targets));
+            }
+        }
+
+        return writes.ToImmutable();
     }
 
     public ImmutableArray<FollowingField> ReadFollowing()

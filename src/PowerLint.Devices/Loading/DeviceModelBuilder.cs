@@ -15,6 +15,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "aliases",
         "shared-writes",
         "windows",
+        "masked-writes",
         "follows",
         "protections",
         "gates",
@@ -43,6 +44,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "aliases",
         "shared-writes",
         "windows",
+        "masked-writes",
         "follows",
         "protections",
         "gates",
@@ -114,6 +116,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             Aliases = clocks.ReadAliases(),
             SharedWrites = clocks.ReadSharedWrites(),
             Windows = clocks.ReadWindows(),
+            MaskedWrites = clocks.ReadMaskedWrites(),
             FollowingFields = clocks.ReadFollowing(),
             Protections = clocks.ReadProtections(),
             Gates = clocks.ReadGates(peripherals, sleep),
@@ -205,11 +208,12 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
 
     private void ReadRegisters(MapNode document, OptionOverrides options)
     {
-        // A view gives way to registers that hold its bytes, wherever they are listed.
+        // A view gives way to registers that hold its bytes, wherever they are listed; registers may be loaded from options.
         foreach (
             var (name, value) in _reading
                 .Section(document, "registers")
                 .OrderBy(entry => RegisterReader.IsView(entry.Value))
+                .ThenByDescending(entry => RegisterReader.IsOption(entry.Value))
         )
         {
             var register = RegisterReader.Read(name, value, options, _reading);

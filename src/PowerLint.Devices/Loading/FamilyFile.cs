@@ -27,11 +27,11 @@ internal sealed class FamilyHead
     public static FamilyHead Read(string path, DeviceModelErrors errors)
     {
         using var text = new StreamReader(path);
-        var head = DeviceFileParser.ParseHead(path, text, "members", errors);
-        return new FamilyHead { Path = path, Members = MembersOf(head, errors) };
+        var head = DeviceFileParser.ParseHead(path, text, ["members", "member-patterns"], errors);
+        return new FamilyHead { Path = path, Members = [.. MembersOf(head, errors), .. MemberPatterns.MembersOf(head, errors)] };
     }
 
-    public static ImmutableArray<FamilyMember> MembersOf(MapNode document, DeviceModelErrors errors)
+    private static ImmutableArray<FamilyMember> MembersOf(MapNode document, DeviceModelErrors errors)
     {
         if (document["members"] is not { } node)
         {

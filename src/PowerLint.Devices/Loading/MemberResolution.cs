@@ -18,6 +18,7 @@ internal sealed class MemberResolution(string folder, DeviceModelErrors errors)
         "core",
         "extends",
         "members",
+        "member-patterns",
         "variants",
         "blocks",
         "instances",

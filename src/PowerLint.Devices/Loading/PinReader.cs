@@ -19,12 +19,16 @@ internal sealed class PinReader(MapNode document, ModelReading reading)
     private readonly Dictionary<string, List<PinFunction>> _functions = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<string>> _packages = new(StringComparer.Ordinal);
 
+    // Pins of the family that this part may lack: its larger packages have them.
+    private readonly HashSet<string> _ofFamily = new(StringComparer.Ordinal);
+
     /// <summary>Names of the peripherals that functions belong to, with where they stand.</summary>
     public List<ScalarNode> PeripheralsNamed { get; } = [];
 
     public ImmutableArray<Pin> Read(ImmutableArray<string> packages)
     {
         ReadPorts();
+        ReadFamilyPins();
         ReadOverrides();
         ReadFunctions();
         ReadPackages(packages);
@@ -39,6 +43,20 @@ internal sealed class PinReader(MapNode document, ModelReading reading)
 
     /// <summary>Whether a pin of that name exists.</summary>
     public bool Has(string pin) => _places.ContainsKey(pin);
+
+    /// <summary>Whether the part lacks a pin that other members of its family have: what uses it there does not count here.</summary>
+    public bool IsElsewhere(string pin) => !_places.ContainsKey(pin) && _ofFamily.Contains(pin);
+
+    private void ReadFamilyPins()
+    {
+        foreach (var (package, value) in reading.Section(document, "packages"))
+        {
+            foreach (var scalar in MapReader.ScalarsOf(value, $"package {package.Text}", reading.Errors))
+            {
+                _ofFamily.UnionWith(NameRanges.Expand([scalar.Text]));
+            }
+        }
+    }
 
     private void ReadPorts()
     {
@@ -99,7 +117,11 @@ internal sealed class PinReader(MapNode document, ModelReading reading)
         {
             if (!_pins.TryGetValue(name.Text, out var pin))
             {
-                UnknownPin(name);
+                if (!IsElsewhere(name.Text))
+                {
+                    UnknownPin(name);
+                }
+
                 continue;
             }
 
@@ -153,7 +175,7 @@ internal sealed class PinReader(MapNode document, ModelReading reading)
         for (var n = 0; n < pins.Length; n++)
         {
             // "-" keeps the count where a channel has no pin.
-            if (pins[n].Text is "-")
+            if (pins[n].Text is "-" || IsElsewhere(pins[n].Text))
             {
                 continue;
             }

@@ -18,6 +18,8 @@ internal static class RegisterReader
     private const ulong InternalBase = 1UL << 56;
 
     /// <summary>Whether the entry calls itself a further view of bytes that other registers may hold.</summary>
+    public static bool IsOption(DeviceNode node) => (node as MapNode)?["kind"] is ScalarNode { Text: "option" };
+
     public static bool IsView(DeviceNode node) => (node as MapNode)?["view"] is ScalarNode { Text: "true" };
 
     public static Register Read(ScalarNode name, DeviceNode node, OptionOverrides options, ModelReading reading)
@@ -41,6 +43,11 @@ internal static class RegisterReader
         var all = width == 64 ? ulong.MaxValue : (1UL << width) - 1;
         var fields = ReadFields(entry, name.Text, width, reading, out var drawn);
         var reset = entry.Number("reset") ?? 0;
+        if (entry.Take("reset-from") is { } loaded)
+        {
+            reset = WithOptions(reset, loaded, name.Text, fields, reading);
+        }
+
         // A row of names draws the whole register: what it leaves unnamed is reserved.
         var reserved = drawn ? fields.Values.Aggregate(all, (left, field) => left & ~Mask(field)) : 0;
         ulong Bits(string key) => ReadBits(entry.Take(key), key, fields, all, reading);
@@ -73,6 +80,40 @@ internal static class RegisterReader
         }
 
         return register;
+    }
+
+    // Fields that are loaded from option bits before the program starts.
+    private static ulong WithOptions(
+        ulong reset,
+        DeviceNode node,
+        string register,
+        Dictionary<string, Field> fields,
+        ModelReading reading
+    )
+    {
+        foreach (
+            var (name, value) in MapReader.Of(node, $"'reset-from' of register {register}", reading.Errors).Node.Entries
+        )
+        {
+            var option = value is ScalarNode scalar ? FieldReferences.Read(scalar, reading) : null;
+            if (!fields.TryGetValue(name.Text, out var field))
+            {
+                reading.Errors.Add(
+                    name,
+                    $"register {register} has no field '{name.Text}'{NearestNames.Hint(name.Text, fields.Keys)}"
+                );
+            }
+            else if (option is not null && (option.Register.Kind != RegisterKind.Option || option.WidthBits != field.WidthBits))
+            {
+                reading.Errors.Add(value, $"{option.Name} is no option as wide as {register}.{name.Text}");
+            }
+            else if (option is not null)
+            {
+                reset = (reset & ~Mask(field)) | (((option.Register.Reset & option.Mask) >> option.LowBit) << field.LowBit);
+            }
+        }
+
+        return reset;
     }
 
     private static Dictionary<string, Field> ReadFields(

@@ -29,6 +29,9 @@ public sealed class DeviceModel
     /// <summary>Registers that are windows on tables.</summary>
     public ImmutableArray<RegisterWindow> Windows { get; init; } = [];
 
+    /// <summary>Registers whose ones send another register's value to others.</summary>
+    public ImmutableArray<MaskedWrite> MaskedWrites { get; init; } = [];
+
     /// <summary>Bits that follow others.</summary>
     public ImmutableArray<FollowingField> FollowingFields { get; init; } = [];
 

@@ -179,6 +179,20 @@ public sealed record RegisterWindow(Register Window, FieldReference Index, Immut
 /// <param name="Targets">The registers.</param>
 public sealed record SharedWrite(Register Mask, ImmutableArray<Register> Targets);
 
+/// <summary>
+/// A register whose ones say which registers another register's value goes to: target n belongs to bit n.
+/// </summary>
+/// <param name="Trigger">The register whose write does it.</param>
+/// <param name="Effect">What the value does to the targets; <see cref="AliasEffect.Same"/> takes its place.</param>
+/// <param name="Value">The register that holds the value.</param>
+/// <param name="Targets">The registers.</param>
+public sealed record MaskedWrite(
+    Register Trigger,
+    AliasEffect Effect,
+    Register Value,
+    ImmutableArray<Register> Targets
+);
+
 /// <summary>Bits that hardware makes follow other bits of the same width: a ready flag follows its enable.</summary>
 /// <param name="Follower">The bits that follow.</param>
 /// <param name="Leader">The bits followed.</param>

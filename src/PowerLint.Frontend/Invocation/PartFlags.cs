@@ -1,11 +1,12 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace PowerLint.Frontend;
 
 /// <summary>Tells the parser the part, or, where it does not know it, what it would make of it.</summary>
-internal static class PartFlags
+internal static partial class PartFlags
 {
     private static readonly ConcurrentDictionary<string, bool> KnownParts = new(StringComparer.Ordinal);
 
@@ -69,14 +70,43 @@ internal static class PartFlags
 
     private static string[] AvrFlags(string part, string? cacheFolder)
     {
-        var name = $"-D__AVR_DEVICE_NAME__={part}";
+        string[] names =
+        [
+            $"-D__AVR_DEVICE_NAME__={part}",
+            .. HeaderName(part) is { } header ? [$"-D__AVR_DEV_LIB_NAME__={header}"] : Array.Empty<string>(),
+        ];
         if (KnownParts.GetOrAdd(part, IsKnown, cacheFolder))
         {
-            return [$"-mmcu={part}", name];
+            return [$"-mmcu={part}", .. names];
         }
 
-        return ["-Xclang", "-target-cpu", "-Xclang", AvrFamily(part), $"-D{AvrMacro(part)}=1", name];
+        return ["-Xclang", "-target-cpu", "-Xclang", AvrFamily(part), $"-D{AvrMacro(part)}=1", .. names];
     }
+
+    /// <summary>
+    /// What a part's register header is called after <c>avr/io</c>: headers of parts that are newer than the C library are
+    /// found by this name, which the cross compiler defines.
+    /// </summary>
+    internal static string? HeaderName(string part)
+    {
+        var name = part.ToLowerInvariant();
+        foreach (
+            var (prefix, spelled) in (ReadOnlySpan<(string, string)>)
+                [("atmega", "m"), ("attiny", "tn"), ("atxmega", "x"), ("avr", "avr")]
+        )
+        {
+            if (name.StartsWith(prefix, StringComparison.Ordinal))
+            {
+                return spelled + name[prefix.Length..];
+            }
+        }
+
+        return null;
+    }
+
+    // Flash, series and pins: attiny1614, atmega4809.
+    [GeneratedRegex("^(attiny(2|4|8|16|32)[012][2467]|atmega(8|16|32|48)0[89])$")]
+    private static partial Regex PerPinControl();
 
     // The parser refuses the whole command for a part that it does not know. Its answer is kept: a run that finds all units in
     // the cache needs no parser.
@@ -115,16 +145,11 @@ internal static class PartFlags
         {
             "attiny4" or "attiny5" or "attiny9" or "attiny10" or "attiny20" or "attiny40" => "avrtiny",
             var name when name.StartsWith("atxmega", StringComparison.Ordinal) => "avrxmega6",
-            var name when name.StartsWith("avr", StringComparison.Ordinal) => name.StartsWith(
-                "avr128",
-                StringComparison.Ordinal
-            )
-                ? "avrxmega4"
-                : "avrxmega2",
-            var name when name.StartsWith("attiny", StringComparison.Ordinal) => name.Length >= 9
-            && char.IsDigit(name[^4])
-                ? "avrxmega3"
-                : "avr25",
+            var name when name.StartsWith("avr128", StringComparison.Ordinal) => "avrxmega4",
+            var name when name.StartsWith("avr64", StringComparison.Ordinal) => "avrxmega2",
+            var name when name.StartsWith("avr", StringComparison.Ordinal) || PerPinControl().IsMatch(name) =>
+                "avrxmega3",
+            var name when name.StartsWith("attiny", StringComparison.Ordinal) => "avr25",
             var name when name.Contains("2560", StringComparison.Ordinal) => "avr6",
             var name when name.Contains("128", StringComparison.Ordinal) => "avr51",
             var name

@@ -19,20 +19,29 @@ internal sealed class DeviceFileParser
 
     /// <summary>The whole file.</summary>
     public static MapNode ParseAll(string file, TextReader text, DeviceModelErrors errors) =>
-        Parse(file, text, errors, lastKey: null);
+        Parse(file, text, errors, lastKeys: []);
 
     /// <summary>
-    /// The file's top-level entries up to and including one of them: the members of a family are told without reading its
-    /// register tables.
+    /// The file's top-level entries up to some of them, which stand one after the other: the members of a family are told
+    /// without reading its register tables.
     /// </summary>
-    public static MapNode ParseHead(string file, TextReader text, string lastKey, DeviceModelErrors errors) =>
-        Parse(file, text, errors, lastKey);
+    public static MapNode ParseHead(
+        string file,
+        TextReader text,
+        IReadOnlyList<string> lastKeys,
+        DeviceModelErrors errors
+    ) => Parse(file, text, errors, lastKeys);
 
-    private static MapNode Parse(string file, TextReader text, DeviceModelErrors errors, string? lastKey)
+    private static MapNode Parse(
+        string file,
+        TextReader text,
+        DeviceModelErrors errors,
+        IReadOnlyList<string> lastKeys
+    )
     {
         try
         {
-            return new DeviceFileParser(file, text, errors).Document(lastKey);
+            return new DeviceFileParser(file, text, errors).Document(lastKeys);
         }
         catch (YamlException exception)
         {
@@ -53,7 +62,7 @@ internal sealed class DeviceFileParser
         return at < 0 ? exception.Message : exception.Message[(at + 3)..];
     }
 
-    private MapNode Document(string? lastKey)
+    private MapNode Document(IReadOnlyList<string> lastKeys)
     {
         _parser.Consume<StreamStart>();
         if (!_parser.TryConsume<DocumentStart>(out _))
@@ -68,7 +77,7 @@ internal sealed class DeviceFileParser
             return new MapNode(_file, 1);
         }
 
-        return Map(start, lastKey);
+        return Map(start, lastKeys);
     }
 
     private DeviceNode Node()
@@ -89,7 +98,7 @@ internal sealed class DeviceFileParser
 
                 return new ListNode(_file, (int)sequence.Start.Line, items);
             case MappingStart mapping:
-                return Map(mapping, lastKey: null);
+                return Map(mapping, lastKeys: []);
             default:
                 throw new YamlException(
                     current.Start,
@@ -99,7 +108,7 @@ internal sealed class DeviceFileParser
         }
     }
 
-    private MapNode Map(MappingStart start, string? lastKey)
+    private MapNode Map(MappingStart start, IReadOnlyList<string> lastKeys)
     {
         _parser.MoveNext();
         var map = new MapNode(_file, (int)start.Start.Line);
@@ -111,6 +120,11 @@ internal sealed class DeviceFileParser
             }
 
             var key = ToNode(_parser.Consume<Scalar>());
+            if (lastKeys.Any(map.Contains) && !lastKeys.Contains(key.Text, StringComparer.Ordinal))
+            {
+                break;
+            }
+
             var value = Node();
             if (map.Contains(key.Text))
             {
@@ -118,10 +132,6 @@ internal sealed class DeviceFileParser
             }
 
             map.Set(key, value);
-            if (lastKey is not null && string.Equals(key.Text, lastKey, StringComparison.Ordinal))
-            {
-                break;
-            }
         }
 
         return map;
