@@ -28,7 +28,11 @@ internal sealed class FamilyHead
     {
         using var text = new StreamReader(path);
         var head = DeviceFileParser.ParseHead(path, text, ["members", "member-patterns"], errors);
-        return new FamilyHead { Path = path, Members = [.. MembersOf(head, errors), .. MemberPatterns.MembersOf(head, errors)] };
+        return new FamilyHead
+        {
+            Path = path,
+            Members = [.. MembersOf(head, errors), .. MemberPatterns.MembersOf(head, errors)],
+        };
     }
 
     private static ImmutableArray<FamilyMember> MembersOf(MapNode document, DeviceModelErrors errors)

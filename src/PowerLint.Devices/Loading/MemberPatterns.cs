@@ -73,10 +73,17 @@ internal static partial class MemberPatterns
         foreach (var match in Placeholder().EnumerateMatches(pattern.Text))
         {
             var placeholder = pattern.Text.Substring(match.Index + 1, match.Length - 2);
-            if (!places.Any(place => place.Any(c => string.Equals(c.Placeholder, placeholder, StringComparison.Ordinal))))
+            if (
+                !places.Any(place =>
+                    place.Any(c => string.Equals(c.Placeholder, placeholder, StringComparison.Ordinal))
+                )
+            )
             {
                 errors.Add(pattern, $"the member pattern {pattern.Text} lacks the values of '{{{placeholder}}}'");
-                return [[]];
+                return
+                [
+                    [],
+                ];
             }
         }
 
@@ -101,7 +108,10 @@ internal static partial class MemberPatterns
 
     private static IEnumerable<ImmutableArray<Choice>> Combinations(IEnumerable<ImmutableArray<Choice>> places) =>
         places.Aggregate(
-            (IEnumerable<ImmutableArray<Choice>>)[[]],
+            (IEnumerable<ImmutableArray<Choice>>)
+                [
+                    [],
+                ],
             (heads, place) => heads.SelectMany(head => place.Select(choice => head.Add(choice)))
         );
 

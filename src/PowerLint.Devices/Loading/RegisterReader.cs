@@ -17,9 +17,10 @@ internal static class RegisterReader
     // Where no bus reaches: an internal register is stored like any other, but no program has a pointer to it.
     private const ulong InternalBase = 1UL << 56;
 
-    /// <summary>Whether the entry calls itself a further view of bytes that other registers may hold.</summary>
+    /// <summary>Whether the entry is a fuse or an option byte.</summary>
     public static bool IsOption(DeviceNode node) => (node as MapNode)?["kind"] is ScalarNode { Text: "option" };
 
+    /// <summary>Whether the entry calls itself a further view of bytes that other registers may hold.</summary>
     public static bool IsView(DeviceNode node) => (node as MapNode)?["view"] is ScalarNode { Text: "true" };
 
     public static Register Read(ScalarNode name, DeviceNode node, OptionOverrides options, ModelReading reading)
@@ -103,13 +104,17 @@ internal static class RegisterReader
                     $"register {register} has no field '{name.Text}'{NearestNames.Hint(name.Text, fields.Keys)}"
                 );
             }
-            else if (option is not null && (option.Register.Kind != RegisterKind.Option || option.WidthBits != field.WidthBits))
+            else if (
+                option is not null
+                && (option.Register.Kind != RegisterKind.Option || option.WidthBits != field.WidthBits)
+            )
             {
                 reading.Errors.Add(value, $"{option.Name} is no option as wide as {register}.{name.Text}");
             }
             else if (option is not null)
             {
-                reset = (reset & ~Mask(field)) | (((option.Register.Reset & option.Mask) >> option.LowBit) << field.LowBit);
+                reset =
+                    (reset & ~Mask(field)) | (((option.Register.Reset & option.Mask) >> option.LowBit) << field.LowBit);
             }
         }
 

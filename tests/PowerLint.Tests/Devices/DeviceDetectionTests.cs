@@ -16,6 +16,9 @@ public sealed class DeviceDetectionTests
     [InlineData("-D __AVR_ATmega168PA__=1", "atmega168pa")]
     [InlineData("-mmcu=avr5 -D__AVR_ATmega644P__", "atmega644p")]
     [InlineData("-mmcu=ATmega88", "atmega88")]
+    [InlineData("-mmcu=attiny1614", "attiny1614")]
+    [InlineData("-mmcu=avrxmega3 -D__AVR_ATmega4809__", "atmega4809")]
+    [InlineData("-mmcu=attiny202", "attiny202")]
     public void Flags_name_the_part(string flags, string part)
     {
         var match = Assert.IsType<DeviceDetection.Match>(Catalog.Detect(flags.Split(' '), NoMacros));
@@ -45,6 +48,29 @@ public sealed class DeviceDetectionTests
         var found = Assert.IsType<DeviceDetection.Unknown>(Catalog.Detect(["-mmcu=atmega329p"], NoMacros));
         Assert.Equal("atmega329p", found.Asked);
         Assert.Contains("atmega328p", found.Nearest, StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Parts_that_a_pattern_stands_for_are_found_and_listed_by_name()
+    {
+        var found = Assert.IsType<DeviceDetection.Unknown>(Catalog.Detect(["-mmcu=attiny3212"], NoMacros));
+        Assert.Contains("attiny212", found.Nearest, StringComparer.Ordinal);
+        var members = Catalog
+            .Families.Single(f => string.Equals(f.Family, "megaavr-0", StringComparison.Ordinal))
+            .Members;
+        Assert.Equal(
+            [
+                "atmega808",
+                "atmega809",
+                "atmega1608",
+                "atmega1609",
+                "atmega3208",
+                "atmega3209",
+                "atmega4808",
+                "atmega4809",
+            ],
+            members
+        );
     }
 
     [Fact]

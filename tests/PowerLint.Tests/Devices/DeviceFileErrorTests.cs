@@ -62,6 +62,39 @@ public sealed class DeviceFileErrorTests : IDisposable
         Assert.Equal("D1, data sheet of the toy, table 1", model.SupplyCurrents[0].Source.ToString());
     }
 
+    [Fact]
+    public void A_pattern_stands_for_every_combination_of_its_values()
+    {
+        var text = Sound.Replace(
+            "  toy1: { macros: __TOY1__, packages: [dip4] }",
+            "  toy1: { macros: __TOY1__, packages: [dip4] }\nmember-patterns:\n  toy{size}x{pins}: { macros: \"__TOY{size}X{pins}__\", values: { size: [2, 4], pins: { 4: { packages: \"dip{pins}\" } } } }",
+            StringComparison.Ordinal
+        );
+        File.WriteAllText(Path.Combine(_folder, "toy.yaml"), text);
+        var catalog = DeviceCatalog.Open(_folder);
+        Assert.Equal(["toy1", "toy2x4", "toy4x4"], catalog.Names);
+        Assert.Equal(["dip4"], catalog.Load("toy4x4").Packages);
+    }
+
+    [Theory]
+    [InlineData("values: { size: [2] }", "the member pattern toy{size}x{pins} lacks the values of '{pins}'")]
+    [InlineData(
+        "values: { size: [2], pins: [4], flash: [8] }",
+        "the member pattern toy{size}x{pins} has no place for '{flash}'"
+    )]
+    [InlineData("packages: dip4", "member pattern toy{size}x{pins} lacks 'values'")]
+    public void A_mistake_in_a_pattern_is_told(string entry, string message)
+    {
+        var text = Sound.Replace(
+            "documents:",
+            $"member-patterns:\n  toy{{size}}x{{pins}}: {{ {entry} }}\ndocuments:",
+            StringComparison.Ordinal
+        );
+        File.WriteAllText(Path.Combine(_folder, "toy.yaml"), text);
+        var exception = Assert.Throws<DeviceModelException>(() => DeviceCatalog.Open(_folder));
+        Assert.Equal(message, exception.Errors[0].Message);
+    }
+
     [Theory]
     [InlineData("core: avr", "core: avr\nvoltage: 3", 3, "unknown section 'voltage'")]
     [InlineData(

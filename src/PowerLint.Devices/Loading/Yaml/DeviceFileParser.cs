@@ -32,12 +32,7 @@ internal sealed class DeviceFileParser
         DeviceModelErrors errors
     ) => Parse(file, text, errors, lastKeys);
 
-    private static MapNode Parse(
-        string file,
-        TextReader text,
-        DeviceModelErrors errors,
-        IReadOnlyList<string> lastKeys
-    )
+    private static MapNode Parse(string file, TextReader text, DeviceModelErrors errors, IReadOnlyList<string> lastKeys)
     {
         try
         {

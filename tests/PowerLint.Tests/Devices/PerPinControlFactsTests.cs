@@ -1,0 +1,176 @@
+using PowerLint.Devices;
+using PowerLint.Testing;
+
+namespace PowerLint.Tests.Devices;
+
+/// <summary>
+/// Addresses, bits and vectors of the parts with per-pin control registers, taken from the vendor's register headers as the
+/// public repository avrdudes/avr-libc carries them below <c>include/avr</c>; Debian's C library has none for these parts. The
+/// file and commit stand above each table.
+/// </summary>
+public sealed class PerPinControlFactsTests
+{
+    private static readonly DeviceCatalog Catalog = DeviceCatalog.Open(RepositoryRoot.Combine("devices"));
+
+    // iom4809.h at commit 0e70a94b41173a1b928ef63b286479f1429cafca
+    [Theory]
+    [InlineData("CPU.CCP", 0x0034)]
+    [InlineData("CPU.SREG", 0x003F)]
+    [InlineData("GPIO.GPIOR0", 0x001C)]
+    [InlineData("PORTF.OUTTGL", 0x04A7)]
+    [InlineData("PORTF.INTFLAGS", 0x04A9)]
+    [InlineData("PORTF.PORTCTRL", 0x04AA)]
+    [InlineData("PORTF.PIN0CTRL", 0x04B0)]
+    [InlineData("PORTF.PIN7CTRL", 0x04B7)]
+    [InlineData("PORTMUX.EVSYSROUTEA", 0x05E0)]
+    [InlineData("PORTMUX.USARTROUTEA", 0x05E2)]
+    [InlineData("PORTMUX.TWISPIROUTEA", 0x05E3)]
+    [InlineData("PORTMUX.TCBROUTEA", 0x05E5)]
+    [InlineData("ADC0.CTRLA", 0x0600)]
+    [InlineData("ADC0.MUXPOS", 0x0606)]
+    [InlineData("ADC0.COMMAND", 0x0608)]
+    [InlineData("ADC0.INTFLAGS", 0x060B)]
+    [InlineData("ADC0.RES", 0x0610)]
+    [InlineData("ADC0.CALIB", 0x0616)]
+    [InlineData("AC0.MUXCTRLA", 0x0682)]
+    [InlineData("AC0.DACREF", 0x0684)]
+    [InlineData("AC0.STATUS", 0x0687)]
+    [InlineData("USART0.STATUS", 0x0804)]
+    [InlineData("USART1.BAUD", 0x0828)]
+    [InlineData("USART2.CTRLB", 0x0846)]
+    [InlineData("USART3.RXPLCTRL", 0x086E)]
+    [InlineData("TWI0.DUALCTRL", 0x08A1)]
+    [InlineData("TWI0.MCTRLA", 0x08A3)]
+    [InlineData("TWI0.SCTRLA", 0x08A9)]
+    [InlineData("TWI0.SADDRMASK", 0x08AE)]
+    [InlineData("SPI0.INTFLAGS", 0x08C3)]
+    [InlineData("TCA0.SINGLE.INTCTRL", 0x0A0A)]
+    [InlineData("TCA0.SINGLE.PER", 0x0A26)]
+    [InlineData("TCA0.SINGLE.CMP2BUF", 0x0A3C)]
+    [InlineData("TCB0.INTCTRL", 0x0A85)]
+    [InlineData("TCB1.CCMP", 0x0A9C)]
+    [InlineData("TCB3.CTRLA", 0x0AB0)]
+    [InlineData("NVMCTRL.STATUS", 0x1002)]
+    public void Addresses_of_the_part_with_48_pins(string register, int address) =>
+        AssertAddress("atmega4809", register, address);
+
+    // iotn1617.h at commit 105a1a029a51cdd4c62b064d48e5c785158cfc93
+    [Theory]
+    [InlineData("VPORTC.INTFLAGS", 0x000B)]
+    [InlineData("RSTCTRL.SWRR", 0x0041)]
+    [InlineData("SLPCTRL.CTRLA", 0x0050)]
+    [InlineData("CLKCTRL.MCLKCTRLB", 0x0061)]
+    [InlineData("CLKCTRL.MCLKSTATUS", 0x0063)]
+    [InlineData("CLKCTRL.OSC20MCTRLA", 0x0070)]
+    [InlineData("CLKCTRL.OSC32KCTRLA", 0x0078)]
+    [InlineData("CLKCTRL.XOSC32KCTRLA", 0x007C)]
+    [InlineData("BOD.CTRLA", 0x0080)]
+    [InlineData("BOD.VLMCTRLA", 0x0088)]
+    [InlineData("BOD.STATUS", 0x008B)]
+    [InlineData("VREF.CTRLD", 0x00A3)]
+    [InlineData("WDT.STATUS", 0x0101)]
+    [InlineData("CPUINT.LVL1VEC", 0x0113)]
+    [InlineData("CRCSCAN.STATUS", 0x0122)]
+    [InlineData("RTC.CLKSEL", 0x0147)]
+    [InlineData("RTC.PER", 0x014A)]
+    [InlineData("RTC.PITCTRLA", 0x0150)]
+    [InlineData("RTC.PITINTFLAGS", 0x0153)]
+    [InlineData("CCL.LUT0CTRLA", 0x01C5)]
+    [InlineData("CCL.TRUTH1", 0x01CC)]
+    [InlineData("PORTMUX.CTRLD", 0x0203)]
+    [InlineData("PORTB.PIN7CTRL", 0x0437)]
+    [InlineData("PORTC.PIN5CTRL", 0x0455)]
+    [InlineData("ADC1.MUXPOS", 0x0646)]
+    [InlineData("AC2.CTRLA", 0x0690)]
+    [InlineData("DAC2.DATA", 0x06B1)]
+    [InlineData("TWI0.MCTRLA", 0x0813)]
+    [InlineData("TCB1.CTRLA", 0x0A50)]
+    [InlineData("TCD0.CTRLA", 0x0A80)]
+    public void Addresses_of_the_part_with_24_pins(string register, int address) =>
+        AssertAddress("attiny1617", register, address);
+
+    // The same files: field masks.
+    [Theory]
+    [InlineData("atmega4809", "AC0.CTRLA.OUTEN", 6, 1)]
+    [InlineData("atmega4809", "AC0.CTRLA.RUNSTDBY", 7, 1)]
+    [InlineData("atmega4809", "AC0.MUXCTRLA.MUXPOS", 3, 2)]
+    [InlineData("atmega4809", "ADC0.CTRLA.RUNSTBY", 7, 1)]
+    [InlineData("atmega4809", "ADC0.CTRLC.REFSEL", 4, 2)]
+    [InlineData("atmega4809", "ADC0.CTRLD.INITDLY", 5, 3)]
+    [InlineData("atmega4809", "ADC0.MUXPOS.MUXPOS", 0, 5)]
+    [InlineData("atmega4809", "BOD.CTRLA.SLEEP", 0, 2)]
+    [InlineData("atmega4809", "BOD.CTRLA.ACTIVE", 2, 2)]
+    [InlineData("atmega4809", "BOD.CTRLA.SAMPFREQ", 4, 1)]
+    [InlineData("atmega4809", "BOD.INTCTRL.VLMCFG", 1, 2)]
+    [InlineData("atmega4809", "CCL.CTRLA.RUNSTDBY", 6, 1)]
+    [InlineData("atmega4809", "VREF.CTRLB.ADC0REFEN", 1, 1)]
+    [InlineData("atmega4809", "WDT.CTRLA.WINDOW", 4, 4)]
+    [InlineData("atmega4809", "FUSE.BODCFG.LVL", 5, 3)]
+    [InlineData("attiny1617", "FUSE.SYSCFG0.RSTPINCFG", 2, 2)]
+    [InlineData("attiny1617", "FUSE.OSCCFG.FREQSEL", 0, 2)]
+    public void Bits(string part, string field, int low, int width)
+    {
+        var model = Catalog.Load(part);
+        var dot = field.LastIndexOf('.');
+        var found = model.Registers.Single(r => string.Equals(r.Name, field[..dot], StringComparison.Ordinal)).Fields[
+            field[(dot + 1)..]
+        ];
+        Assert.Equal((low, width), (found.LowBit, found.WidthBits));
+    }
+
+    // The same files: vector numbers, and what the factory's fuses are.
+    [Theory]
+    [InlineData("atmega4809", "BOD_VLM_vect", 2)]
+    [InlineData("atmega4809", "RTC_PIT_vect", 4)]
+    [InlineData("atmega4809", "CCL_CCL_vect", 5)]
+    [InlineData("atmega4809", "TCA0_CMP2_vect", 11)]
+    [InlineData("atmega4809", "TWI0_TWIM_vect", 15)]
+    [InlineData("atmega4809", "USART0_TXC_vect", 19)]
+    [InlineData("atmega4809", "AC0_AC_vect", 21)]
+    [InlineData("atmega4809", "ADC0_WCOMP_vect", 23)]
+    [InlineData("atmega4809", "PORTF_PORT_vect", 29)]
+    [InlineData("atmega4809", "PORTB_PORT_vect", 34)]
+    [InlineData("atmega4809", "TCB3_INT_vect", 36)]
+    [InlineData("atmega4809", "USART3_TXC_vect", 39)]
+    [InlineData("attiny1617", "PORTC_PORT_vect", 5)]
+    [InlineData("attiny1617", "RTC_PIT_vect", 7)]
+    [InlineData("attiny1617", "TCA0_HUNF_vect", 9)]
+    [InlineData("attiny1617", "TCD0_TRIG_vect", 16)]
+    [InlineData("attiny1617", "AC2_AC_vect", 19)]
+    [InlineData("attiny1617", "ADC1_WCOMP_vect", 23)]
+    [InlineData("attiny1617", "USART0_RXC_vect", 27)]
+    [InlineData("attiny1617", "NVMCTRL_EE_vect", 30)]
+    public void Vectors(string part, string vector, int number) =>
+        Assert.Equal(
+            number,
+            Catalog.Load(part).Interrupts.Single(i => string.Equals(i.Name, vector, StringComparison.Ordinal)).Number
+        );
+
+    [Theory]
+    [InlineData("atmega4809", "FUSE.BODCFG", 0x00)]
+    [InlineData("attiny1617", "FUSE.OSCCFG", 0x7E)]
+    [InlineData("attiny1617", "FUSE.SYSCFG0", 0xF6)]
+    public void Factory_fuses(string part, string fuse, int value) =>
+        Assert.Equal(
+            (ulong)value,
+            Catalog.Load(part).Registers.Single(r => string.Equals(r.Name, fuse, StringComparison.Ordinal)).Reset
+        );
+
+    [Fact]
+    public void Registers_start_as_the_fuses_say()
+    {
+        var fuses = new Dictionary<string, ulong>(StringComparer.Ordinal) { ["FUSE.BODCFG"] = 0x56 };
+        var model = Catalog.Load("attiny1614", fuses);
+        // Sampled in sleep, enabled while active, 125 Hz.
+        Assert.Equal(
+            0x16UL,
+            model.Registers.Single(r => string.Equals(r.Name, "BOD.CTRLA", StringComparison.Ordinal)).Reset
+        );
+    }
+
+    private static void AssertAddress(string part, string register, int address) =>
+        Assert.Equal(
+            (ulong)address,
+            Catalog.Load(part).Registers.Single(r => string.Equals(r.Name, register, StringComparison.Ordinal)).Address
+        );
+}
