@@ -19,6 +19,8 @@ public sealed class DeviceDetectionTests
     [InlineData("-mmcu=attiny1614", "attiny1614")]
     [InlineData("-mmcu=avrxmega3 -D__AVR_ATmega4809__", "atmega4809")]
     [InlineData("-mmcu=attiny202", "attiny202")]
+    [InlineData("-mmcu=avr128da48", "avr128da48")]
+    [InlineData("-D__AVR_AVR64DB32__", "avr64db32")]
     public void Flags_name_the_part(string flags, string part)
     {
         var match = Assert.IsType<DeviceDetection.Match>(Catalog.Detect(flags.Split(' '), NoMacros));
