@@ -4,7 +4,8 @@ using PowerLint.Bench;
 using PowerLint.Frontend;
 
 // Without arguments: 1, 10, 100 and 300 thousand lines, each in a process of its own, as a table.
-// With thousands of lines as arguments: those. --measure LINES prints one raw row (what the child processes do).
+// With thousands of lines as arguments: those. `compare`: a whole check against the bare parse and other tools.
+// --measure LINES prints one raw row (what the child processes do).
 // With models: how long a fresh process takes to load a part; --load PART FOLDER prints the milliseconds of one.
 var devices = Path.Combine(AppContext.BaseDirectory, "devices");
 if (args is ["--measure", var size])
@@ -13,29 +14,55 @@ if (args is ["--measure", var size])
     return 0;
 }
 
-if (args is ["--write", var kind, var place, var number])
-{
-    var units = int.Parse(number, CultureInfo.InvariantCulture);
-    _ = kind is "vendor" ? VendorStyleImage.Write(place, units) : HeaderHeavyImage.Write(place, units);
-    return 0;
-}
-
 if (args is ["--parse", var database])
 {
-    Console.WriteLine(FirmwareReader.ParseOnly(new ReadRequest { Database = database, WorkingDirectory = database }));
+    _ = FirmwareReader.ParseOnly(new ReadRequest { Database = database, WorkingDirectory = database });
     return 0;
 }
 
-if (args is ["--load", var part, var folder])
+if (args is ["--run", ..])
 {
-    Console.WriteLine(ModelLoading.Load(part, folder).ToString(CultureInfo.InvariantCulture));
-    return 0;
+    return ChildRun.Measure(args[1..]);
 }
 
-if (args is ["models"])
+if (args is ["compare"])
 {
-    ModelLoading.Print(devices);
-    return 0;
+    var scratch = Directory.CreateTempSubdirectory("powerlint-compare-").FullName;
+    try
+    {
+        var product = Path.Combine(scratch, "product");
+        var project = Path.Combine(Sources.Root, "src", "PowerLint.CommandLine");
+        var published = ChildRun.Of(
+            Sources.Root,
+            null,
+            "dotnet",
+            "publish",
+            project,
+            "-c",
+            "Release",
+            "-v",
+            "quiet",
+            "-o",
+            product
+        );
+        if (published.Status != 0)
+        {
+            Console.Error.WriteLine(published.Output);
+            return 1;
+        }
+
+        var missed = new Comparison(Path.Combine(product, "powerlint"), scratch).Run();
+        foreach (var miss in missed)
+        {
+            Console.WriteLine($"missed: {miss}");
+        }
+
+        return missed.Count == 0 ? 0 : 1;
+    }
+    finally
+    {
+        Directory.Delete(scratch, recursive: true);
+    }
 }
 
 int[] thousands =

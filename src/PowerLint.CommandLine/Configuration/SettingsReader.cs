@@ -62,14 +62,17 @@ internal sealed class SettingsReader(string file)
         {
             var stream = new YamlStream();
             using var reader = new StringReader(text);
-            stream.Load(reader);
+            stream.Load(new ShallowYaml(new YamlDotNet.Core.Parser(reader)));
             return stream.Documents.Count == 0
                 ? null
                 : YamlMapping.From(file, "the file", stream.Documents[0].RootNode, _errors);
         }
         catch (YamlException exception)
         {
-            var reason = exception.InnerException?.Message ?? exception.Message;
+            var reason =
+                exception.InnerException is null or InvalidOperationException
+                    ? exception.Message
+                    : exception.InnerException.Message;
             _errors.Add(new ConfigurationError(file, (int)exception.Start.Line, $"not valid YAML: {reason}"));
             return null;
         }

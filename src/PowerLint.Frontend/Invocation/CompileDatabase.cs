@@ -60,7 +60,15 @@ internal static class CompileDatabase
 
         using (document)
         {
-            return ReadEntries(document.RootElement, file, Encoding.UTF8.GetString(text.Span));
+            try
+            {
+                return ReadEntries(document.RootElement, file, Encoding.UTF8.GetString(text.Span));
+            }
+            catch (InvalidOperationException)
+            {
+                // Strings are decoded as they are asked for.
+                throw Broken(file, 1, $"{file}:1: a string in this file is not valid UTF-8. Let the build write the file again.");
+            }
         }
     }
 

@@ -43,6 +43,12 @@ internal sealed class DeviceFileParser
             errors.Add(file, (int)exception.Start.Line, $"not valid YAML: {Cause(exception)}");
             return new MapNode(file, 1);
         }
+        catch (InvalidOperationException)
+        {
+            // The library's answer to some documents that break off.
+            errors.Add(file, 1, "not valid YAML: the text breaks off within a bracket or a quote");
+            return new MapNode(file, 1);
+        }
     }
 
     private static string Cause(Exception exception)
