@@ -75,9 +75,18 @@ internal sealed partial class ImageInterpreter
             var mnemonic = instruction.Mnemonic.EndsWith(".n", StringComparison.Ordinal)
                 ? instruction.Mnemonic[..^2]
                 : instruction.Mnemonic;
+            if (mnemonic is not ("" or "wfi" or "wfe"))
+            {
+                interpreter.BeginInstruction(state);
+            }
+
             switch (mnemonic)
             {
-                case "wfi" or "wfe":
+                case "wfe":
+                    // An interrupt since the last one leaves its event behind: this does not sleep then.
+                    state.Tests = [];
+                    return interpreter.ExecuteSleep(assembly, assembly.Range, state);
+                case "wfi":
                     return interpreter.ExecuteSleep(assembly, assembly.Range, state);
                 case "cpsie" or "cpsid" when operands is [var mask] && mask.Contains('i', StringComparison.Ordinal):
                     interpreter.SetInterrupts(state, mnemonic == "cpsie", assembly, assembly.Range);

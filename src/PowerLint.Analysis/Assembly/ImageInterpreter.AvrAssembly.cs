@@ -70,6 +70,11 @@ internal sealed partial class ImageInterpreter
         private bool Execute(AssemblyInstruction instruction, ref MachineState state)
         {
             var operands = instruction.Operands;
+            if (instruction.Mnemonic is not ("" or "sleep"))
+            {
+                interpreter.BeginInstruction(state);
+            }
+
             switch (instruction.Mnemonic)
             {
                 case ""
@@ -420,7 +425,7 @@ internal sealed partial class ImageInterpreter
 
             if (mnemonic is "st" or "std" or "call" or "rcall" or "icall" or "jmp" or "rjmp" or "spm" or "sts" or "sbi")
             {
-                interpreter._effects++;
+                interpreter.NoteEffect(state);
                 interpreter.NoteUnknownAssembly(assembly, mnemonic, state);
             }
         }

@@ -114,6 +114,12 @@ internal sealed class EventLog
     /// <summary>Places of register writes that had an effect at least once: what is lost only sometimes is not proven.</summary>
     public HashSet<(Register, SourceRange)> EffectiveWrites { get; } = [];
 
+    /// <summary>What each test looks at that handlers or hardware change.</summary>
+    public Dictionary<object, TestSite> Tests { get; } = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>The tests before each sleep instruction and way to it, over all visits; null for one that is no longer there.</summary>
+    public Dictionary<(SourceRange Sleep, CallChain Chain), Dictionary<Expression, SeenTest?>> TestsBeforeSleep { get; } = [];
+
     public Dictionary<Register, ulong> ReadMasks { get; } = [];
 
     public HashSet<Register> Touched { get; } = [];

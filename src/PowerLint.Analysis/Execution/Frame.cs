@@ -49,6 +49,9 @@ internal sealed class LoopRun(Loop? loop, Statement place, CallChain chain, Loop
 
     public bool HasSleep { get; set; }
 
+    /// <summary>Passes that came round without sleep and without work, each by its tests.</summary>
+    public List<IdlePass> IdlePasses { get; } = [];
+
     /// <summary>Some state left it.</summary>
     public bool WasLeft { get; set; }
 

@@ -88,6 +88,7 @@ internal sealed partial class ImageInterpreter
                 foreach (var target in pointer.Targets)
                 {
                     NoteAccess(target.Region);
+                    NoteRead(target.Region, target.Offset, width);
                     var value = _memory.Read(state, target.Region, target.Offset, width);
                     result = result is null ? value : AbstractValue.Join(result, value);
                 }
@@ -288,6 +289,7 @@ internal sealed partial class ImageInterpreter
                 foreach (var target in pointer.Targets)
                 {
                     NoteStore(target.Region, state);
+                    NoteHandlerWrite(target.Region, target.Offset, value, node);
                     _memory.Write(state, target.Region, target.Offset, width, Plain(value), isOne);
                 }
 
@@ -298,7 +300,7 @@ internal sealed partial class ImageInterpreter
 
                 break;
             default:
-                _effects++;
+                NoteEffect(state);
                 AddUnknownCallee(state, "a write through a pointer that is not known");
                 Events.Limit(
                     "unknown-pointer",
@@ -325,7 +327,7 @@ internal sealed partial class ImageInterpreter
         bool isCertain
     )
     {
-        _effects++;
+        NoteEffect(state);
         var integer = value as IntegerValue ?? IntegerValue.Unknown(8 * width);
         if (address.Exact is null || address.Exact.Length > MaximumAddresses)
         {

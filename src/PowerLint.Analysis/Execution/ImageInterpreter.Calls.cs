@@ -114,7 +114,7 @@ internal sealed partial class ImageInterpreter
             return CallFunction(body, arguments, call, state);
         }
 
-        if (CallIntrinsic(symbol.Name, arguments, call, state) is { } intrinsic)
+        if (CallIntrinsicAsInstruction(symbol.Name, arguments, call, state) is { } intrinsic)
         {
             return intrinsic;
         }
@@ -137,7 +137,7 @@ internal sealed partial class ImageInterpreter
     // A function without a body changes no register, but may have changed what it was given.
     private void CallUnknown(string name, Call call, AbstractValue[] arguments, MachineState state)
     {
-        _effects++;
+        NoteEffect(state);
         AddUnknownCallee(state, name);
         Events.Limit(
             "function-without-body",
@@ -204,7 +204,7 @@ internal sealed partial class ImageInterpreter
 
     private void CutCall(string id, string message, Function function, AbstractValue[] arguments, MachineState state)
     {
-        _effects++;
+        NoteEffect(state);
         AddUnknownCallee(state, $"{function.Name}()");
         Events.Limit(id, message, function.Range, isIncomplete: true);
         foreach (var argument in arguments)

@@ -15,6 +15,11 @@ internal sealed partial class ImageInterpreter
     private (MachineState? WhenTrue, MachineState? WhenFalse) Branch(Expression condition, MachineState state)
     {
         Step();
+        if (!IsConstant(condition))
+        {
+            BeginInstruction(state);
+        }
+
         switch (condition)
         {
             case UnaryOperation { Operator: UnaryOperator.LogicalNot } not:
@@ -45,13 +50,18 @@ internal sealed partial class ImageInterpreter
             }
 
             case BinaryOperation comparison when IntegerComparison.IsComparison(comparison.Operator):
-                return BranchOnComparison(comparison, state);
+                return BranchWatched(comparison, state);
             case Conversion { Type: IntegerType { Bits: 1 } } conversion:
                 return Branch(conversion.Operand, state);
             case Conversion { Type: IntegerType to, Operand.Type: IntegerType from } widening when to.Bits >= from.Bits:
                 return Branch(widening.Operand, state);
+            default:
+                return BranchWatched(condition, state);
         }
+    }
 
+    private (MachineState? WhenTrue, MachineState? WhenFalse) BranchOnValue(Expression condition, MachineState state)
+    {
         var value = Evaluate(condition, state);
         switch (value.IsTrue)
         {

@@ -248,7 +248,7 @@ internal sealed partial class ImageInterpreter
             || count is not IntegerValue { IsConstant: true, Minimum: <= MaximumCopiedBytes } size
         )
         {
-            _effects++;
+            NoteEffect(state);
             Expose(to, state);
             return;
         }
@@ -262,7 +262,7 @@ internal sealed partial class ImageInterpreter
     {
         if (count is not IntegerValue { IsConstant: true, Minimum: <= MaximumCopiedBytes } size)
         {
-            _effects++;
+            NoteEffect(state);
             Expose(to, state);
             return;
         }
@@ -305,7 +305,7 @@ internal sealed partial class ImageInterpreter
         }
         else
         {
-            _effects++;
+            NoteEffect(state);
             Expose(to, state);
         }
     }
@@ -346,7 +346,7 @@ internal sealed partial class ImageInterpreter
             return;
         }
 
-        _effects++;
+        NoteEffect(state);
         Expose(to, state);
     }
 
@@ -415,14 +415,18 @@ internal sealed partial class ImageInterpreter
     {
         switch (name)
         {
+            case "__WFE"
+            or "__wfe"
+            or "__builtin_arm_wfe":
+                // An interrupt since the last one leaves its event behind: this does not sleep then.
+                state.Tests = [];
+                state.Become(ExecuteSleep(call, call.Range, state.Copy()));
+                return AnyValue.Instance;
             case "__builtin_avr_sleep"
             or "__sleep"
             or "__WFI"
             or "__wfi"
-            or "__builtin_arm_wfi"
-            or "__WFE"
-            or "__wfe"
-            or "__builtin_arm_wfe":
+            or "__builtin_arm_wfi":
                 state.Become(ExecuteSleep(call, call.Range, state.Copy()));
                 return AnyValue.Instance;
             case "__builtin_avr_sei" or "__enable_irq" or "__enable_interrupt" or "_enable_interrupts":

@@ -121,6 +121,13 @@ internal sealed partial class ImageInterpreter
     private MachineState? NextHead(LoopProgress progress, MachineState state, bool isOpen)
     {
         var run = progress.Run;
+        if (!IsInHandler && run.Outer is null)
+        {
+            NoteIdlePass(run, state);
+            state = state.Copy();
+            state.Idle = IdlePass.Fresh;
+        }
+
         run.Pass++;
         progress.Passes++;
         progress.OpenPasses += isOpen ? 1 : 0;
@@ -173,6 +180,22 @@ internal sealed partial class ImageInterpreter
 
         SpendCycles(state, 2);
         return state.Copy();
+    }
+
+    // More kinds of such passes than this are no different to people.
+    private const int MaximumIdlePasses = 16;
+
+    private static void NoteIdlePass(LoopRun run, MachineState state)
+    {
+        if (
+            run.Pass >= 0
+            && state.Idle is { Tests.IsEmpty: false } idle
+            && run.IdlePasses.Count < MaximumIdlePasses
+            && !run.IdlePasses.Exists(known => IdlePass.IsIncluded(idle, known))
+        )
+        {
+            run.IdlePasses.Add(idle);
+        }
     }
 
     private LoopRun OpenRun(Loop? loop, Statement place)

@@ -24,6 +24,10 @@ internal sealed partial class ImageInterpreter
             if ((slot.Register.HardwareChanged & mask) != 0)
             {
                 _volatileReads.Add((slot.Register, slot.Register.HardwareChanged & mask));
+                if (_reads is { } reads && !IsInHandler)
+                {
+                    reads.ReadsHardware = true;
+                }
             }
 
             if (slot.Register.Kind == RegisterKind.Data)
@@ -179,7 +183,8 @@ internal sealed partial class ImageInterpreter
         NoteAccess(region);
         if (region.Global is not null)
         {
-            _effects++;
+            ForgetTestsOf(region, state);
+            NoteEffect(state);
             if (!IsInHandler && _handlerRegions.Contains(region))
             {
                 state.NeedsInterleaving = true;

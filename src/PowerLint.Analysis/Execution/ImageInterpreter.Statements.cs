@@ -26,10 +26,34 @@ internal sealed partial class ImageInterpreter
             case Block block:
                 return ExecuteBlock(block, state);
             case ExpressionStatement { Expression: var expression }:
-                Evaluate(expression, state!);
+                if (!IsIntrinsicCall(expression))
+                {
+                    BeginInstruction(state!);
+                }
+
+                if (
+                    expression is Assignment { Operator: null, Address: AddressOfVariable { Variable: LocalVariable local } } set
+                )
+                {
+                    SetLocal(local, set.Range, state!, () => Evaluate(set, state!));
+                }
+                else
+                {
+                    Evaluate(expression, state!);
+                }
+
                 return LetHandlersIn(state!);
             case LocalDeclaration declaration:
-                Declare(declaration, state!);
+                if (declaration.Initializer is null)
+                {
+                    Declare(declaration, state!);
+                }
+                else
+                {
+                    BeginInstruction(state!);
+                    SetLocal(declaration.Variable, declaration.Range, state!, () => Declare(declaration, state!));
+                }
+
                 return LetHandlersIn(state!);
             case If branch:
                 return ExecuteIf(branch, state);
@@ -59,7 +83,7 @@ internal sealed partial class ImageInterpreter
             case InlineAssembly assembly:
                 return ExecuteAssembly(assembly, state!);
             case UnknownEffect unknown:
-                _effects++;
+                NoteEffect(state!);
                 AddUnknownCallee(state!, unknown.Reason);
                 return state;
             default:

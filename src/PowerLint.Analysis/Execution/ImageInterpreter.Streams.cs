@@ -31,7 +31,7 @@ internal sealed partial class ImageInterpreter
     // Which stream a call prints to is not followed: each one that the image defines may be it.
     private void PrintToStreams(Call call, MachineState state)
     {
-        _effects++;
+        NoteEffect(state);
         foreach (var writer in _streamWriters ??= FindStreamWriters())
         {
             var printed = state.Copy();

@@ -155,6 +155,9 @@ internal sealed partial class ImageInterpreter
             UnknownCallees = UnionOf(a.UnknownCallees, b.UnknownCallees),
             OpenLock = OpenLock.Join(a.OpenLock, b.OpenLock),
             NeedsInterleaving = a.NeedsInterleaving || b.NeedsInterleaving,
+            Tests = SeenTests.Join(a.Tests, b.Tests),
+            IsShielded = a.IsShielded && b.IsShielded,
+            Idle = IdlePass.Join(a.Idle, b.Idle),
         };
     }
 
@@ -168,6 +171,9 @@ internal sealed partial class ImageInterpreter
             UnknownCallees = joined.UnknownCallees,
             OpenLock = joined.OpenLock,
             NeedsInterleaving = joined.NeedsInterleaving,
+            Tests = joined.Tests,
+            IsShielded = joined.IsShielded,
+            Idle = joined.Idle,
         };
     }
 
@@ -175,6 +181,7 @@ internal sealed partial class ImageInterpreter
         _registers.IsIncluded(a, b)
         && _memory.IsIncluded(a, b)
         && (!a.NeedsInterleaving || b.NeedsInterleaving)
+        && (IsHurried || SeenTests.IsIncluded(a.Tests, b.Tests))
         && (a.UnknownCallees.IsEmpty || UnionOf(a.UnknownCallees, b.UnknownCallees).Length == b.UnknownCallees.Length);
 
     private static ImmutableArray<string> UnionOf(ImmutableArray<string> a, ImmutableArray<string> b) =>

@@ -175,6 +175,8 @@ internal sealed partial class ImageInterpreter
     /// <summary>The instructions that switch interrupts on and off globally.</summary>
     private void SetInterrupts(MachineState state, bool isOn, object node, SourceRange range)
     {
+        // On other cores the instruction after the one that switches interrupts on runs before any of them.
+        state.IsShielded = isOn && !IsMicrocontrollerProfile && InterruptsOn(state) == Tristate.No;
         SetGlobalEnable(state, isOn, node, range);
         state.NeedsInterleaving |= isOn;
     }

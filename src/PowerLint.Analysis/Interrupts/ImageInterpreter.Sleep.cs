@@ -11,8 +11,10 @@ internal sealed partial class ImageInterpreter
     /// </summary>
     private MachineState? ExecuteSleep(object node, SourceRange range, MachineState state)
     {
-        _effects++;
+        NoteEffect(state);
         Events.Unrepeatable++;
+        NoteTestsBeforeSleep(range, state);
+        _sleeps++;
         var asleep = LetHandlersIn(state);
         if (asleep is null)
         {
@@ -43,6 +45,7 @@ internal sealed partial class ImageInterpreter
         }
 
         after = after.Copy();
+        after.Tests = [];
         after.NeedsInterleaving = true;
         return LetHandlersIn(after);
     }

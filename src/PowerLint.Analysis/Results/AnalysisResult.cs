@@ -19,6 +19,9 @@ public abstract class AnalysisResult
     /// <summary>The endless loop of <c>main</c>; null where <c>main</c> returns or never gets to one.</summary>
     public required EndlessLoop? EndlessLoop { get; init; }
 
+    /// <summary>Sleep instructions that a test of what handlers write guards, in source order.</summary>
+    public ImmutableArray<GuardedSleep> GuardedSleeps { get; init; } = [];
+
     /// <summary>Writes without effect, by ordinal.</summary>
     public required ImmutableArray<LostWrite> LostWrites { get; init; }
 

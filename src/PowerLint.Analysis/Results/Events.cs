@@ -101,13 +101,41 @@ public sealed record PollingLoop(
 /// <param name="Range">The loop statement (its head).</param>
 /// <param name="Function">The function that holds it.</param>
 /// <param name="HasSleep">Whether some path through it reaches a sleep instruction.</param>
-/// <param name="Body">Facts about passes without sleep, or null.</param>
-public sealed record EndlessLoop(SourceRange Range, string Function, bool HasSleep, SkippedSleep? Body);
+/// <param name="SkippedSleeps">Passes that come round without sleep and without work until a handler comes, by their test.</param>
+public sealed record EndlessLoop(
+    SourceRange Range,
+    string Function,
+    bool HasSleep,
+    ImmutableArray<SkippedSleep> SkippedSleeps
+);
 
-/// <summary>A pass of the endless loop that goes round without sleeping.</summary>
+/// <summary>A pass of the endless loop that goes round without sleeping and without work.</summary>
 /// <param name="Test">The test that skips the sleep.</param>
-/// <param name="Variables">The variables that it looks at.</param>
-public sealed record SkippedSleep(SourceRange Test, ImmutableArray<string> Variables);
+/// <param name="Function">The function that holds it.</param>
+/// <param name="Variables">The variables that it looks at and that handlers change.</param>
+/// <param name="Handlers">Those handlers.</param>
+/// <param name="IsCertain">Whether no other test that was left open stands on that pass.</param>
+public sealed record SkippedSleep(
+    SourceRange Test,
+    string Function,
+    ImmutableArray<string> Variables,
+    ImmutableArray<string> Handlers,
+    bool IsCertain
+);
+
+/// <summary>A test of what handlers write that decides whether a sleep instruction is reached.</summary>
+/// <param name="Sleep">The sleep instruction.</param>
+/// <param name="Test">The test.</param>
+/// <param name="Variables">The variables that it looks at and that handlers change.</param>
+/// <param name="Handlers">Those handlers.</param>
+/// <param name="IsExposed">Whether one of them could run after the test and before the sleep.</param>
+public sealed record GuardedSleep(
+    SourceRange Sleep,
+    SourceRange Test,
+    ImmutableArray<string> Variables,
+    ImmutableArray<string> Handlers,
+    Tristate IsExposed
+);
 
 /// <summary>Something that the analysis cut short or could not know; reported as a tool notification.</summary>
 /// <param name="Id">Stable identifier: <c>step-budget</c>, <c>function-without-body</c>, <c>unknown-assembly</c>.</param>

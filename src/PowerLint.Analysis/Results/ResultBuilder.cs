@@ -32,6 +32,7 @@ internal sealed class ResultBuilder(
             FirstStatement = FirstStatementOf(image.Entry),
             RestingPoints = points,
             EndlessLoop = endless is null ? null : DescribeLoop(endless),
+            GuardedSleeps = new SleepTests(interpreter, _paths).Guards(),
             LostWrites = LostWrites(),
             BusyWaits = BusyWaits(hertz, basis),
             PollingLoops = PollingLoops(),
@@ -144,8 +145,13 @@ internal sealed class ResultBuilder(
 
     private static SourceRange PlaceOf(LoopRun run) => run.Chain.UserPlace(run.Place.Range).Range;
 
-    private static EndlessLoop DescribeLoop(LoopRun run) =>
-        new(PlaceOf(run), run.Chain.UserPlace(run.Place.Range).Function.DisplayName, run.HasSleep, null);
+    private EndlessLoop DescribeLoop(LoopRun run) =>
+        new(
+            PlaceOf(run),
+            run.Chain.UserPlace(run.Place.Range).Function.DisplayName,
+            run.HasSleep,
+            new SleepTests(interpreter, _paths).Skips(run)
+        );
 
     private ImmutableArray<LostWrite> LostWrites() =>
         [

@@ -25,6 +25,15 @@ internal sealed class MachineState
     /// <summary>No execution gets here.</summary>
     public bool IsUnreachable { get; set; }
 
+    /// <summary>Tests of variables that handlers write, since the last sleep.</summary>
+    public ImmutableArray<SeenTest> Tests { get; set; } = [];
+
+    /// <summary>Interrupts have just been switched on by an instruction whose successor still runs before any of them.</summary>
+    public bool IsShielded { get; set; }
+
+    /// <summary>Ways of this pass without sleep and work; null where there are none.</summary>
+    public IdlePass? Idle { get; set; }
+
     public MachineState Copy() => (MachineState)MemberwiseClone();
 
     /// <summary>Whether all but memory and registers is the same.</summary>
@@ -33,6 +42,17 @@ internal sealed class MachineState
         && Equals(OpenLock, other.OpenLock)
         && NeedsInterleaving == other.NeedsInterleaving
         && IsUnreachable == other.IsUnreachable;
+
+    /// <summary>Whether the main program has tested the same, and come as far in its pass.</summary>
+    public bool HasSameTests(MachineState other) =>
+        SeenTests.AreSame(Tests, other.Tests)
+        && IsShielded == other.IsShielded
+        && IdlePass.IsIncluded(Idle, other.Idle)
+        && IdlePass.IsIncluded(other.Idle, Idle);
+
+    /// <summary>Keeps what a handler leaves as it is.</summary>
+    public void KeepTestsOf(MachineState interrupted) =>
+        (Tests, IsShielded, Idle) = (interrupted.Tests, interrupted.IsShielded, interrupted.Idle);
 
     /// <summary>Takes over another state; null makes this one unreachable.</summary>
     public void Become(MachineState? other)
@@ -49,6 +69,9 @@ internal sealed class MachineState
         OpenLock = other.OpenLock;
         NeedsInterleaving = other.NeedsInterleaving;
         IsUnreachable = other.IsUnreachable;
+        Tests = other.Tests;
+        IsShielded = other.IsShielded;
+        Idle = other.Idle;
     }
 }
 

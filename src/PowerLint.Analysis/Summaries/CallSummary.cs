@@ -59,13 +59,20 @@ internal sealed class CallSummary
 
     public required ImmutableArray<PollEvent> Polls { get; init; }
 
+    /// <summary>A handler ran it: what the main program has tested is nothing to it.</summary>
+    public required bool IsOfHandler { get; init; }
+
     /// <summary>How many objects and addresses handlers were known to share when it ran.</summary>
     public required (int Regions, int Addresses) SharedPlaces { get; init; }
 
     /// <summary>Whether a call with these arguments in this state does the same.</summary>
     public bool Fits(AbstractValue[] arguments, MachineState state)
     {
-        if (arguments.Length != _arguments.Length || !_entry.HasSameContext(state))
+        if (
+            arguments.Length != _arguments.Length
+            || !_entry.HasSameContext(state)
+            || (!IsOfHandler && !_entry.HasSameTests(state))
+        )
         {
             return false;
         }
@@ -113,6 +120,11 @@ internal sealed class CallSummary
 
         after.Memory = memory;
         after.Registers = registers;
+        if (IsOfHandler)
+        {
+            after.KeepTestsOf(state);
+        }
+
         return after;
     }
 }

@@ -65,6 +65,11 @@ internal sealed partial class ImageInterpreter
         _effects += summary.Effects;
         _sawOpenCondition |= summary.SawOpenCondition;
         _volatileReads.UnionWith(summary.VolatileReads);
+        if (_reads is { } reads && !IsInHandler)
+        {
+            reads.ReadsHardware |= summary.VolatileReads.Any();
+        }
+
         foreach (var wait in summary.Waits)
         {
             Events.Waits.Add(wait with { Moment = Now });
@@ -123,6 +128,7 @@ internal sealed partial class ImageInterpreter
                 Waits = [.. Events.Waits.Skip(recording.WaitsBefore)],
                 Polls = [.. recording.Polls],
                 SharedPlaces = recording.SharedPlacesBefore,
+                IsOfHandler = _activeHandlers.Count > 0,
             }
             : null;
         _volatileReads.UnionWith(recording.ReadsBefore);

@@ -1,0 +1,29 @@
+// device: atmega328p
+// Interrupts are on at the test, but not the one that sets the flag.
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+static volatile unsigned char pressed;
+
+ISR(INT0_vect) { pressed = 1; }
+
+int main(void)
+{
+    EIMSK = _BV(INT0);
+    set_sleep_mode(SLEEP_MODE_PWR_DOWN);
+    sei();
+    for (;;) {
+        EIMSK = 0;
+        if (!pressed) {
+            cli();
+            EIMSK = _BV(INT0);
+            sleep_enable();
+            sei();
+            sleep_cpu(); // clean: check-then-sleep-race pressed
+            sleep_disable();
+        }
+        pressed = 0;
+        PORTB ^= 1;
+    }
+}

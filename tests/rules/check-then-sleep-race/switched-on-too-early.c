@@ -1,0 +1,27 @@
+// device: atmega328p
+// One instruction too many between the switch and the sleep.
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+static volatile unsigned char pressed;
+
+ISR(INT0_vect) { pressed = 1; }
+
+int main(void)
+{
+    EIMSK = _BV(INT0);
+    set_sleep_mode(SLEEP_MODE_PWR_DOWN);
+    for (;;) {
+        cli();
+        if (!pressed) {
+            sei();
+            sleep_enable();
+            sleep_cpu(); // finding: check-then-sleep-race pressed proven
+            sleep_disable();
+        }
+        pressed = 0;
+        sei();
+        PORTB ^= 1;
+    }
+}

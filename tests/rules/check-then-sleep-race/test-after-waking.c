@@ -1,0 +1,23 @@
+// device: atmega328p
+// The test guards the work, not the sleep.
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+static volatile unsigned char pressed;
+
+ISR(INT0_vect) { pressed = 1; }
+
+int main(void)
+{
+    EIMSK = _BV(INT0);
+    set_sleep_mode(SLEEP_MODE_PWR_DOWN);
+    sei();
+    for (;;) {
+        sleep_mode();
+        if (pressed) {
+            pressed = 0;
+            PORTB ^= 1;
+        }
+    }
+}

@@ -1,0 +1,23 @@
+// device: atmega328p
+// No handler changes the condition.
+#include <avr/interrupt.h>
+#include <avr/io.h>
+#include <avr/sleep.h>
+
+static volatile unsigned char sending;
+
+ISR(USART_TX_vect) { sending = 0; }
+EMPTY_INTERRUPT(WDT_vect)
+
+int main(void)
+{
+    UCSR0B = _BV(TXEN0) | _BV(TXCIE0);
+    WDTCSR |= _BV(WDIE);
+    set_sleep_mode(SLEEP_MODE_IDLE);
+    sei();
+    unsigned char is_on = PIND & 4;
+    for (;;) {
+        if (is_on)
+            sleep_mode(); // clean: skipped-sleep main()
+    }
+}
