@@ -20,6 +20,8 @@ public sealed class DeviceDetectionTests
     [InlineData("-mmcu=avrxmega3 -D__AVR_ATmega4809__", "atmega4809")]
     [InlineData("-mmcu=attiny202", "attiny202")]
     [InlineData("-mmcu=avr128da48", "avr128da48")]
+    [InlineData("-mmcu=attiny3227", "attiny3227")]
+    [InlineData("-mmcu=avr16ea28", "avr16ea28")]
     [InlineData("-D__AVR_AVR64DB32__", "avr64db32")]
     public void Flags_name_the_part(string flags, string part)
     {

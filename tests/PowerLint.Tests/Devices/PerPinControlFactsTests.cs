@@ -122,6 +122,50 @@ public sealed class PerPinControlFactsTests
     public void Addresses_of_the_part_with_a_second_supply(string register, int address) =>
         AssertAddress("avr128db48", register, address);
 
+    // iotn3227.h at commit 105a1a029a51cdd4c62b064d48e5c785158cfc93
+    [Theory]
+    [InlineData("VREF.CTRLB", 0x00A1)]
+    [InlineData("RTC.CALIB", 0x0146)]
+    [InlineData("CCL.TRUTH3", 0x01D7)]
+    [InlineData("PORTC.PORTCTRL", 0x044A)]
+    [InlineData("PORTMUX.SPIROUTEA", 0x05E3)]
+    [InlineData("PORTMUX.TCBROUTEA", 0x05E5)]
+    [InlineData("ADC0.INTCTRL", 0x0604)]
+    [InlineData("ADC0.STATUS", 0x0606)]
+    [InlineData("ADC0.CTRLF", 0x0609)]
+    [InlineData("ADC0.COMMAND", 0x060A)]
+    [InlineData("ADC0.MUXPOS", 0x060C)]
+    [InlineData("ADC0.RESULT", 0x0610)]
+    [InlineData("ADC0.SAMPLE", 0x0614)]
+    [InlineData("ADC0.WINHT", 0x061E)]
+    [InlineData("USART1.CTRLB", 0x0826)]
+    [InlineData("TWI0.MCTRLA", 0x08A3)]
+    [InlineData("SPI0.DATA", 0x08C4)]
+    [InlineData("TCB0.CNT", 0x0A8A)]
+    public void Addresses_of_the_second_tiny_series(string register, int address) =>
+        AssertAddress("attiny3227", register, address);
+
+    // ioavr64ea48.h at commit 284a771d445aa0d77e2a4d7a142a687b3d932cf1
+    [Theory]
+    [InlineData("CLKCTRL.MCLKTIMEBASE", 0x0066)]
+    [InlineData("CLKCTRL.OSCHFCTRLA", 0x0068)]
+    [InlineData("VREF.DAC0REF", 0x00B2)]
+    [InlineData("RTC.PITEVGENCTRLA", 0x0156)]
+    [InlineData("PORTE.PINCTRLSET", 0x048D)]
+    [InlineData("PORTF.PINCONFIG", 0x04AB)]
+    [InlineData("PORTMUX.USARTROUTEB", 0x05E3)]
+    [InlineData("PORTMUX.TCAROUTEA", 0x05E7)]
+    [InlineData("PORTMUX.ACROUTEA", 0x05EA)]
+    [InlineData("ADC0.PGACTRL", 0x060B)]
+    [InlineData("AC1.DACREF", 0x068D)]
+    [InlineData("AC1.CTRLB", 0x0689)]
+    [InlineData("DAC0.DATA", 0x06A2)]
+    [InlineData("USART2.RXPLCTRL", 0x084E)]
+    [InlineData("TWI0.SADDRMASK", 0x090E)]
+    [InlineData("TCA1.SINGLE.PER", 0x0A66)]
+    public void Addresses_of_the_part_whose_pins_all_sense_without_a_clock(string register, int address) =>
+        AssertAddress("avr64ea48", register, address);
+
     // The same files: field masks.
     [Theory]
     [InlineData("atmega4809", "AC0.CTRLA.OUTEN", 6, 1)]
@@ -150,6 +194,11 @@ public sealed class PerPinControlFactsTests
     [InlineData("avr128da48", "ZCD0.CTRLA.RUNSTDBY", 7, 1)]
     [InlineData("avr128da48", "ZCD0.INTCTRL.INTMODE", 0, 2)]
     [InlineData("attiny1617", "FUSE.SYSCFG0.RSTPINCFG", 2, 2)]
+    [InlineData("attiny3227", "VREF.CTRLB.NVMREFEN", 2, 1)]
+    [InlineData("avr64ea48", "FUSE.SYSCFG0.UPDIPINCFG", 4, 1)]
+    [InlineData("avr64ea48", "TWI0.MCTRLA.TIMEOUT", 2, 2)]
+    [InlineData("avr64ea48", "TWI0.MSTATUS.BUSSTATE", 0, 2)]
+    [InlineData("avr64ea48", "TCB0.CTRLA.SYNCUPD", 4, 1)]
     [InlineData("attiny1617", "FUSE.OSCCFG.FREQSEL", 0, 2)]
     public void Bits(string part, string field, int low, int width)
     {
@@ -200,6 +249,22 @@ public sealed class PerPinControlFactsTests
     [InlineData("avr128db48", "TCA1_OVF_vect", 47)]
     [InlineData("avr128db48", "ZCD1_ZCD_vect", 52)]
     [InlineData("avr128db48", "USART4_RXC_vect", 56)]
+    [InlineData("attiny3227", "PORTB_PORT_vect", 7)]
+    [InlineData("attiny3227", "TWI0_TWIM_vect", 15)]
+    [InlineData("attiny3227", "USART0_TXC_vect", 19)]
+    [InlineData("attiny3227", "ADC0_SAMPRDY_vect", 23)]
+    [InlineData("attiny3227", "PORTC_PORT_vect", 24)]
+    [InlineData("attiny3227", "USART1_TXC_vect", 28)]
+    [InlineData("attiny3227", "NVMCTRL_EE_vect", 29)]
+    [InlineData("avr64ea48", "RTC_PIT_vect", 5)]
+    [InlineData("avr64ea48", "PORTA_PORT_vect", 7)]
+    [InlineData("avr64ea48", "SPI0_INT_vect", 17)]
+    [InlineData("avr64ea48", "ADC0_ERROR_vect", 23)]
+    [InlineData("avr64ea48", "AC1_AC_vect", 26)]
+    [InlineData("avr64ea48", "USART1_TXC_vect", 31)]
+    [InlineData("avr64ea48", "NVMCTRL_NVMREADY_vect", 33)]
+    [InlineData("avr64ea48", "TCA1_CMP2_vect", 42)]
+    [InlineData("avr64ea48", "PORTB_PORT_vect", 44)]
     [InlineData("attiny1617", "PORTC_PORT_vect", 5)]
     [InlineData("attiny1617", "RTC_PIT_vect", 7)]
     [InlineData("attiny1617", "TCA0_HUNF_vect", 9)]
@@ -217,6 +282,8 @@ public sealed class PerPinControlFactsTests
     [Theory]
     [InlineData("atmega4809", "FUSE.BODCFG", 0x00)]
     [InlineData("avr128db48", "FUSE.SYSCFG0", 0xC0)]
+    [InlineData("avr64ea48", "FUSE.SYSCFG0", 0xD0)]
+    [InlineData("attiny3227", "FUSE.SYSCFG0", 0xF6)]
     [InlineData("attiny1617", "FUSE.OSCCFG", 0x7E)]
     [InlineData("attiny1617", "FUSE.SYSCFG0", 0xF6)]
     public void Factory_fuses(string part, string fuse, int value) =>
