@@ -103,11 +103,19 @@ internal static class FieldReferences
         var low = holder is null ? 0 : field.LowBit + (8 * (int)((long)field.Register.Address - (long)holder.Address));
         if (holder is not null && low + field.WidthBits <= holder.WidthBits)
         {
-            return new FieldReference(holder, low, field.WidthBits, field.Name);
+            return new FieldReference(holder, low, field.WidthBits, Spelled(holder, low, field.WidthBits));
         }
 
         reading.Errors.Add(node, $"'{field.Name}' lies in a view of several registers: name the bits of one of them");
         return null;
+    }
+
+    private static string Spelled(Register register, int low, int width)
+    {
+        var named = register.Fields.Values.FirstOrDefault(field => field.LowBit == low && field.WidthBits == width);
+        return named is not null
+            ? $"{register.Name}.{named.Name}"
+            : string.Create(CultureInfo.InvariantCulture, $"{register.Name}[{low + width - 1}:{low}]");
     }
 
     private static Register? FindNamed(ScalarNode node, string name, ModelReading reading)
