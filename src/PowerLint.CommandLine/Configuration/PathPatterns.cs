@@ -49,9 +49,16 @@ internal sealed class PathPatterns(string folder, ImmutableArray<string> pattern
             }
         }
 
-        return new Regex(
-            expression.Append("(/.*)?$").ToString(),
-            RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture
-        );
+        try
+        {
+            return new Regex(
+                expression.Append("(/.*)?$").ToString(),
+                RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture
+            );
+        }
+        catch (NotSupportedException)
+        {
+            throw new UsageException($"{SettingsFile.Name}: the pattern '{pattern[..40]}…' is too long for a path");
+        }
     }
 }

@@ -69,10 +69,9 @@ internal sealed class SettingsReader(string file)
         }
         catch (YamlException exception)
         {
-            var reason =
-                exception.InnerException is null or InvalidOperationException
-                    ? exception.Message
-                    : exception.InnerException.Message;
+            var reason = exception.InnerException is null or InvalidOperationException
+                ? exception.Message
+                : exception.InnerException.Message;
             _errors.Add(new ConfigurationError(file, (int)exception.Start.Line, $"not valid YAML: {reason}"));
             return null;
         }

@@ -67,7 +67,11 @@ internal static class CompileDatabase
             catch (InvalidOperationException)
             {
                 // Strings are decoded as they are asked for.
-                throw Broken(file, 1, $"{file}:1: a string in this file is not valid UTF-8. Let the build write the file again.");
+                throw Broken(
+                    file,
+                    1,
+                    $"{file}:1: a string in this file is not valid UTF-8. Let the build write the file again."
+                );
             }
         }
     }

@@ -37,6 +37,12 @@ internal sealed partial class ExpressionLowering(
             return Unknown(cursor, $"expression nested more than {UnitLowering.MaximumNesting} deep");
         }
 
+        if (!cursor.Exists)
+        {
+            // Where the parser has made something up after an error.
+            return new UnknownValue(Types.Int, SourceRange.None, "missing operand", []);
+        }
+
         unit.Nesting++;
         var value = ValueOfKind(cursor);
         unit.Nesting--;
@@ -86,8 +92,8 @@ internal sealed partial class ExpressionLowering(
             case CXCursorKind.StmtExpr:
                 return StatementExpression(cursor);
             case CXCursorKind.AddrLabelExpr:
-                var label = cursor.Children().First(child => child.Kind == CXCursorKind.LabelRef).Referenced;
-                return labels is null
+                var label = cursor.Children().FirstOrDefault(child => child.Kind == CXCursorKind.LabelRef).Referenced;
+                return labels is null || !label.Exists
                     ? Unknown(cursor, "address of a label outside a function")
                     : new AddressOfLabel(Types.Pointer, Range(cursor), labels.LabelName(label));
             case CXCursorKind.GenericSelectionExpr:
@@ -131,10 +137,10 @@ internal sealed partial class ExpressionLowering(
     }
 
     private static ClangCursor FirstExpression(ClangCursor cursor) =>
-        cursor.Children().First(child => child.IsExpression);
+        cursor.Children().FirstOrDefault(child => child.IsExpression);
 
     private static ClangCursor LastExpression(ClangCursor cursor) =>
-        cursor.Children().Last(child => child.IsExpression);
+        cursor.Children().LastOrDefault(child => child.IsExpression);
 
     private Expression ConvertTo(Expression value, CType type, ClangCursor at)
     {

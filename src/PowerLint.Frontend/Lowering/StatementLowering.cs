@@ -112,8 +112,12 @@ internal sealed class StatementLowering(UnitLowering unit, FunctionLowering func
                 );
                 break;
             case CXCursorKind.GotoStmt:
-                var target = cursor.Children().First(child => child.Kind == CXCursorKind.LabelRef).Referenced;
-                statements.Add(new Goto(range, function.LabelName(target)));
+                var target = cursor.Children().FirstOrDefault(child => child.Kind == CXCursorKind.LabelRef).Referenced;
+                statements.Add(
+                    target.Exists
+                        ? new Goto(range, function.LabelName(target))
+                        : new UnknownEffect(range, "jump to no label")
+                );
                 break;
             case CXCursorKind.IndirectGotoStmt:
                 statements.Add(new ComputedGoto(range, function.Expressions.Value(cursor.Children()[^1])));
