@@ -1,0 +1,6 @@
+#ifndef PINS_H
+#define PINS_H
+
+void pins_init(void);
+
+#endif
