@@ -12,8 +12,7 @@ int main(void)
     slumber_init();
 
     for (;;) {
-        slumber();
-        if (magnet_moved())
-            lamp_flash();
+        slumber(magnet_moved);
+        lamp_flash();
     }
 }

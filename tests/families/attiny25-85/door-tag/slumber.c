@@ -7,12 +7,17 @@
 void slumber_init(void)
 {
     set_sleep_mode(SLEEP_MODE_PWR_DOWN);
-    sei();
 }
 
-void slumber(void)
+void slumber(uint8_t (*is_over)(void))
 {
-    sleep_enable();
-    sleep_cpu();
-    sleep_disable();
+    /* What comes between the look and the sleep must not be missed: interrupts are on while the part sleeps. */
+    cli();
+    while (!is_over()) {
+        sleep_enable();
+        sei();
+        sleep_cpu();
+        sleep_disable();
+        cli();
+    }
 }
