@@ -90,7 +90,7 @@ internal static partial class MemberPatterns
         return places;
     }
 
-    [GeneratedRegex(@"\{[^{}]*\}")]
+    [GeneratedRegex(@"\{[^{}]*\}", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Placeholder();
 
     private static Share? ShareOf(ScalarNode value, DeviceNode node, DeviceModelErrors errors)

@@ -105,7 +105,11 @@ internal static partial class PartFlags
     }
 
     // Flash, series and pins: attiny1614, atmega4809.
-    [GeneratedRegex("^(attiny(2|4|8|16|32)[012][2467]|atmega(8|16|32|48)0[89])$")]
+    [GeneratedRegex(
+        "^(attiny(2|4|8|16|32)[012][2467]|atmega(8|16|32|48)0[89])$",
+        RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000
+    )]
     private static partial Regex PerPinControl();
 
     // The parser refuses the whole command for a part that it does not know. Its answer is kept: a run that finds all units in
