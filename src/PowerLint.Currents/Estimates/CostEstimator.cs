@@ -40,6 +40,7 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point, Boar
             "shallow-sleep" => Deeper(finding),
             "load-driven-in-sleep" => Loads(finding),
             "pull-against-level" => Pulls(finding),
+            "output-against-level" => ExternalPulls(finding),
             "peripheral-clock-left-on" => Unknown("the model has no figure for a clock that nothing uses"),
             "asleep-in-mode" => Unknown("the peripheral stands still: a fault in function, not in current"),
             "no-wake-source" => Unknown("a fault in function, not in current"),
@@ -120,6 +121,18 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point, Boar
                 $"supply over resistance: {point.Volts} V, internal pull {pins.PullUpOhmsMinimum / 1000} to {pins.PullUpOhmsMaximum / 1000} kΩ, its middle taken; {pins.Source}"
             )
         );
+    }
+
+    /// <summary>What flows through the board's own resistors.</summary>
+    private CostEstimate ExternalPulls(Finding finding)
+    {
+        var pins = finding.Subjects.Select(pin => board.Pins.GetValueOrDefault(pin)).ToArray();
+        return pins.All(pin => pin is { PullOhms: > 0, Driven: null })
+            ? new CostEstimate(
+                pins.Sum(pin => point.Volts * 1e6 / pin!.PullOhms!.Value),
+                string.Create(CultureInfo.InvariantCulture, $"supply over resistance: {point.Volts} V; the board file")
+            )
+            : Unknown("what the board's driver gives against the pin, or the ohms of its pull, are not known");
     }
 
     private CostEstimate Difference(string? mode, string when) =>

@@ -92,6 +92,9 @@ public sealed record Finding
     /// <summary>What would mend it, in device concepts; <see cref="Fix"/> is written from it.</summary>
     internal Mend? Mend { get; init; }
 
+    /// <summary>Whether reset is to blame, so that <see cref="Range"/> only stands for the start of the program.</summary>
+    internal bool IsFromReset { get; init; }
+
     /// <summary>A comment that has no use any more.</summary>
     internal SourceRange? UselessComment { get; init; }
 }

@@ -4,8 +4,9 @@ using System.Text;
 namespace PowerLint.Rules;
 
 /// <summary>
-/// What tells a finding from others, for baselines: its rule, function, subjects and the text of the expression that it points
-/// at, without white space and comments. Lines, columns and the folder are left out, so that unrelated edits change nothing.
+/// What tells a finding from others, for baselines: its rule, function, subjects and the text of the expression or the head of
+/// the statement that it points at, without white space and comments, and with local names numbered. Lines, columns and the
+/// folder are left out, so that unrelated edits change nothing.
 /// </summary>
 public static class Fingerprint
 {
@@ -15,7 +16,12 @@ public static class Fingerprint
     /// <summary>Gives each finding its fingerprint; equal ones are told apart by their order in the file.</summary>
     /// <param name="findings">The findings in their order.</param>
     /// <param name="sources">Where the expressions' texts come from.</param>
-    public static IEnumerable<Finding> Mark(IEnumerable<Finding> findings, SourceTexts sources)
+    /// <param name="locals">The local names of a function; null where none are known.</param>
+    public static IEnumerable<Finding> Mark(
+        IEnumerable<Finding> findings,
+        SourceTexts sources,
+        LocalNames? locals = null
+    )
     {
         ArgumentNullException.ThrowIfNull(findings);
         ArgumentNullException.ThrowIfNull(sources);
@@ -28,7 +34,7 @@ public static class Fingerprint
                 Path.GetFileName(finding.Range.File.Path),
                 finding.Function ?? "",
                 string.Join(',', finding.Subjects),
-                Normalize(sources.Text(finding.Range))
+                finding.IsFromReset ? "" : Text(finding, sources, locals)
             );
             var occurrence = seen.GetValueOrDefault(key);
             seen[key] = occurrence + 1;
@@ -37,6 +43,15 @@ public static class Fingerprint
                 Fingerprint = Hash(occurrence == 0 ? key : $"{key}\n{occurrence}"),
             };
         }
+    }
+
+    // What stands in a loop or a block is not what the finding points at: its head is.
+    private static string Text(Finding finding, SourceTexts sources, LocalNames? locals)
+    {
+        var text = Normalize(sources.Text(finding.Range));
+        var brace = text.IndexOf('{', StringComparison.Ordinal);
+        var head = brace < 0 ? text : text[..brace];
+        return locals is null || finding.Function is not { } function ? head : locals.Number(head, function);
     }
 
     /// <summary>A C text without white space and comments, except the space that keeps two words apart.</summary>

@@ -23,11 +23,12 @@ public static class RuleRunner
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentNullException.ThrowIfNull(image);
         var sources = new SourceTexts();
+        var locals = new LocalNames(image);
         var paths = new PathOrder(result.FirstStatement.File.Path);
         var contexts = Check(isSuppressionGroup: false, null);
         var outcome = SuppressionOutcome.Apply(
             SuppressionComment.Read(image.Units.SelectMany(unit => unit.Comments), sources, paths),
-            Fingerprint.Mark(Sorted(contexts.SelectMany(context => context.Findings)), sources)
+            Fingerprint.Mark(Sorted(contexts.SelectMany(context => context.Findings)), sources, locals)
         );
         var fixes = new FixWriter(image, result, sources);
         var judged = Check(isSuppressionGroup: true, outcome);
@@ -35,7 +36,7 @@ public static class RuleRunner
             [
                 .. Sorted(
                         outcome.Kept.Concat(
-                            Fingerprint.Mark(Sorted(judged.SelectMany(context => context.Findings)), sources)
+                            Fingerprint.Mark(Sorted(judged.SelectMany(context => context.Findings)), sources, locals)
                         )
                     )
                     .Select(finding => finding with { Fix = FixOf(finding) }),

@@ -43,6 +43,7 @@ internal static class Reporting
                     ],
                     Point = first.Point.Point,
                     SleepMode = first.Point.ModeName,
+                    IsFromReset = first.Cause.IsReset,
                     // What may not hold is not changed.
                     Mend = first.Certainty == Certainty.Possible ? null : mend?.Invoke(group),
                 }

@@ -78,8 +78,8 @@ internal sealed class FloatingPin : IRule
         Certainty certainty
     )
     {
-        // What the board leaves open, or the package does not bring out, nothing outside can drive.
-        var isWired = facts is { IsBonded: true, Board: null or { IsConnected: true } };
+        // What the package does not bring out nothing can drive, and of what the board file names it says what does.
+        var isWired = facts is { IsBonded: true, Board: null };
         if (certainty == Certainty.Proven && isWired && facts.IsReadByProgram)
         {
             certainty = Certainty.BoardDependent;

@@ -16,15 +16,7 @@ internal sealed record FixedCopy(FirmwareCase Firmware, string Shown, string Fol
         var root = Directory.CreateTempSubdirectory("powerlint-fix-").FullName;
         var path = RepositoryRoot.Combine(original.Name.Split('/'));
         var sources = Directory.Exists(path) ? Directory.EnumerateFiles(path) : [path];
-        // As deep as the original lies, with the header that cases for parts of the tests share beside it.
-        var shared = Directory.CreateDirectory(Path.Combine(root, "arm-layout", "firmware"));
-        foreach (
-            var header in Directory.EnumerateFiles(RepositoryRoot.Combine("tests", "arm-layout", "firmware"), "*.h")
-        )
-        {
-            File.Copy(header, Path.Combine(shared.FullName, Path.GetFileName(header)));
-        }
-
+        BringSharedHeaders(root);
         var folder = Directory.CreateDirectory(Path.Combine(root, "rules", "case")).FullName;
         var copies = sources.ToDictionary(source => source, source => Path.Combine(folder, Path.GetFileName(source)));
         foreach (var (source, copy) in copies)
@@ -39,6 +31,18 @@ internal sealed record FixedCopy(FirmwareCase Firmware, string Shown, string Fol
             $"{fix.Description}:\n{string.Join('\n', fix.Edits.Select(edit => $"{edit.Range}: {edit.Text}"))}",
             root
         );
+    }
+
+    /// <summary>Puts the header that cases for parts of the tests share where such a case looks for it.</summary>
+    public static void BringSharedHeaders(string root)
+    {
+        var shared = Directory.CreateDirectory(Path.Combine(root, "arm-layout", "firmware"));
+        foreach (
+            var header in Directory.EnumerateFiles(RepositoryRoot.Combine("tests", "arm-layout", "firmware"), "*.h")
+        )
+        {
+            File.Copy(header, Path.Combine(shared.FullName, Path.GetFileName(header)));
+        }
     }
 
     /// <summary>What the cross compiler says, where there is one for the part: nothing is expected.</summary>
