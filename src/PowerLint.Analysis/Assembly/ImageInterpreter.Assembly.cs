@@ -32,6 +32,11 @@ internal sealed partial class ImageInterpreter
             return new ArmAssembly(this, assembly, inputs).Execute(instructions, state);
         }
 
+        if (_device.Sleep.StatusRegister is not null)
+        {
+            return new StatusAssembly(this, assembly, inputs).Execute(instructions, state);
+        }
+
         foreach (var instruction in instructions)
         {
             switch (instruction.Mnemonic)

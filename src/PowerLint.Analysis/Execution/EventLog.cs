@@ -64,6 +64,9 @@ internal sealed class SleepVisits(SourceRange range, Function function, CallChai
     /// <summary>The state over the visits under no later pass.</summary>
     public MachineState? First { get; set; }
 
+    /// <summary>The state over the visits under no later pass that come straight from a handler's return.</summary>
+    public MachineState? Again { get; set; }
+
     public LoopRun? AnyRun { get; set; }
 
     /// <summary>The ways in which it is reached; none where there are too many to keep apart.</summary>

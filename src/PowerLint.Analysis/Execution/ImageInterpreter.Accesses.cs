@@ -363,5 +363,12 @@ internal sealed partial class ImageInterpreter
             NoteRegisterWrite(at, width, integer, made!, state);
             SleepByWrite(at, width, node, range, state);
         }
+
+        if (state.IsReset)
+        {
+            // The program starts anew; where the write goes to one of several addresses, not on every way.
+            state.IsReset = false;
+            state.IsUnreachable |= isCertain && address.IsConstant;
+        }
     }
 }

@@ -109,9 +109,9 @@ internal sealed partial class ImageInterpreter
         }
 
         // Headers of some parts declare registers as external symbols whose addresses only the linker script knows.
-        if (global.IsDeclarationOnly && _registersBySymbol.TryGetValue(global.Name, out var register))
+        if (global.IsDeclarationOnly && _symbols.TryGetValue(global.Name, out var symbol))
         {
-            return IntegerValue.Constant(_image.Target.PointerBits, register.Address);
+            return IntegerValue.Constant(_image.Target.PointerBits, symbol);
         }
 
         return PointerValue.To(_regions.Of(global));

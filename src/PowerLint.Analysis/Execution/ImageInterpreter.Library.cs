@@ -429,10 +429,20 @@ internal sealed partial class ImageInterpreter
             or "__builtin_arm_wfi":
                 state.Become(ExecuteSleep(call, call.Range, state.Copy()));
                 return AnyValue.Instance;
-            case "__builtin_avr_sei" or "__enable_irq" or "__enable_interrupt" or "_enable_interrupts":
+            case "__builtin_avr_sei"
+            or "__enable_irq"
+            or "__enable_interrupt"
+            or "_enable_interrupts"
+            or "_enable_interrupt"
+            or "__eint":
                 SetInterrupts(state, isOn: true, call, call.Range);
                 return AnyValue.Instance;
-            case "__builtin_avr_cli" or "__disable_irq" or "__disable_interrupt" or "_disable_interrupts":
+            case "__builtin_avr_cli"
+            or "__disable_irq"
+            or "__disable_interrupt"
+            or "_disable_interrupts"
+            or "_disable_interrupt"
+            or "__dint":
                 SetInterrupts(state, isOn: false, call, call.Range);
                 return AnyValue.Instance;
             case "__get_PRIMASK":
@@ -443,6 +453,7 @@ internal sealed partial class ImageInterpreter
             case "__builtin_avr_wdr"
             or "__builtin_avr_nop"
             or "__no_operation"
+            or "_no_operation"
             or "__nop"
             or "__NOP"
             or "__DSB"
@@ -490,7 +501,9 @@ internal sealed partial class ImageInterpreter
                     isSigned: false
                 );
             default:
-                return null;
+                return _device.Sleep.StatusRegister is null
+                    ? null
+                    : CallStatusIntrinsic(name, arguments, call, state);
         }
     }
 

@@ -23,7 +23,7 @@ internal sealed partial class ImageInterpreter
     private readonly RegisterMap _map;
     private readonly RegisterFile _registers;
     private readonly Dictionary<Function, LabelIndex> _labels = [];
-    private readonly Dictionary<string, Register> _registersBySymbol = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ulong> _symbols;
 
     private Frame _frame;
     private JumpScope _scope = new();
@@ -42,13 +42,9 @@ internal sealed partial class ImageInterpreter
         _regions = new RegionTable(image, FillInitialContents);
         _memory = new MemoryModel(_regions);
         _map = new RegisterMap(device);
+        _symbols = device.Symbols.ToDictionary(symbol => symbol.Name, symbol => symbol.Address, StringComparer.Ordinal);
         _registers = new RegisterFile(_map, _log);
         _frame = new Frame(CallChain.Enter(image.Entry, handler: null), 0);
-        foreach (var register in device.Registers.Where(r => r.Kind != RegisterKind.Option))
-        {
-            _registersBySymbol.TryAdd(register.Name, register);
-        }
-
         BindHandlers();
     }
 

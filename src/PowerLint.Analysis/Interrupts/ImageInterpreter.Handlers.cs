@@ -90,6 +90,11 @@ internal sealed partial class ImageInterpreter
                 }
 
                 var after = RunHandler(interrupt, handler, result.Copy());
+                if (after is not null && _device.Sleep.StopsCpu is { } stop)
+                {
+                    after = SleepAtReturn(handler, stop, after);
+                }
+
                 if (after is null || IsIncluded(after, result))
                 {
                     continue;
@@ -117,7 +122,11 @@ internal sealed partial class ImageInterpreter
         var openLock = state.OpenLock;
         _activeHandlers.Add(handler);
         state.NeedsInterleaving = false;
-        if (!handler.Handler!.EnablesInterruptsAtEntry && !IsMicrocontrollerProfile)
+        if (_device.Sleep.StatusRegister is { } status)
+        {
+            EnterWithStatus(state, handler, status);
+        }
+        else if (!handler.Handler!.EnablesInterruptsAtEntry && !IsMicrocontrollerProfile)
         {
             SetGlobalEnable(state, isOn: false, handler, handler.Range);
         }
@@ -129,7 +138,11 @@ internal sealed partial class ImageInterpreter
         {
             // The return from the interrupt puts the global enable back on.
             _frame = new Frame(_handlerChains[handler], depth);
-            if (!IsMicrocontrollerProfile)
+            if (_device.Sleep.StatusRegister is { } saved)
+            {
+                LeaveWithStatus(after, saved);
+            }
+            else if (!IsMicrocontrollerProfile)
             {
                 SetGlobalEnable(after, isOn: true, handler, handler.Range);
             }
@@ -170,6 +183,29 @@ internal sealed partial class ImageInterpreter
         }
 
         return clears == Tristate.Yes ? cleared : Join(state, cleared)!;
+    }
+
+    // A handler may stop the CPU by what it leaves for its return: then whatever was interrupted goes on after the next waking.
+    private MachineState? SleepAtReturn(Function handler, FieldReference stop, MachineState state)
+    {
+        var stops = Holds(state, IsOne(stop));
+        if (stops == Tristate.No)
+        {
+            return state;
+        }
+
+        MachineState? running = null;
+        if (stops == Tristate.Maybe)
+        {
+            running = state.Copy();
+            _registers.Assume(running, stop, isOne: false);
+            state = state.Copy();
+            _registers.Assume(state, stop, isOne: true);
+        }
+
+        _effects++;
+        NoteSleep(handler.Range, state);
+        return Join(running, WakeUp(handler.Range, state));
     }
 
     /// <summary>The instructions that switch interrupts on and off globally.</summary>

@@ -81,19 +81,26 @@ internal sealed partial class ImageInterpreter
 
     private MachineState? WakeUp(SourceRange range, MachineState state)
     {
-        MachineState? after = null;
+        var (after, asleepAgain) = RunWaking(state);
+        if (asleepAgain is null)
+        {
+            return after;
+        }
+
+        // The handlers' way back to sleep does not pass through the main program; what they find there from the second time on
+        // is a state of its own, like that of a loop's later passes.
+        var later = asleepAgain;
         for (var rounds = 0; ; rounds++)
         {
-            var (awake, asleepAgain) = RunWaking(state);
+            NoteSleep(range, later, isAgain: true);
+            (var awake, asleepAgain) = RunWaking(later);
             after = Join(after, awake);
-            if (asleepAgain is null || IsIncluded(asleepAgain, state))
+            if (asleepAgain is null || IsIncluded(asleepAgain, later))
             {
                 return after;
             }
 
-            // The handlers' way back to sleep does not pass through the main program.
-            state = rounds > 3 ? Widen(state, asleepAgain) : Join(state, asleepAgain)!;
-            NoteSleep(range, state);
+            later = rounds > 3 ? Widen(later, asleepAgain) : Join(later, asleepAgain)!;
         }
     }
 
@@ -107,6 +114,15 @@ internal sealed partial class ImageInterpreter
             .ToHashSet(StringComparer.Ordinal);
         MachineState? awake = null;
         MachineState? asleepAgain = null;
+        if (
+            modes.Count > 0
+            && _device.SleepModes.All(mode => !modes.Contains(mode.Name) || !mode.Resumes)
+        )
+        {
+            // Waking from such a mode is a reset.
+            return (null, null);
+        }
+
         var pending = new List<(Interrupt Interrupt, Function Handler)>();
         foreach (var interrupt in _device.Interrupts)
         {
@@ -169,25 +185,31 @@ internal sealed partial class ImageInterpreter
             }
 
             var sleepsOn = SleepsOnExit(returned);
-            awake = sleepsOn == Tristate.Yes ? awake : Join(awake, returned);
-            asleepAgain = sleepsOn == Tristate.No ? asleepAgain : Join(asleepAgain, returned);
+            awake = sleepsOn == Tristate.Yes ? awake : Join(awake, Assuming(returned, isAsleep: false));
+            asleepAgain =
+                sleepsOn == Tristate.No ? asleepAgain : Join(asleepAgain, Assuming(returned, isAsleep: true));
         }
     }
 
     private Tristate SleepsOnExit(MachineState state) =>
-        _device.Sleep.SleepOnExit is { } bit
-            ? Holds(
-                state,
-                new Condition([
-                    [new FieldCondition(bit, [1])],
-                ])
-            )
-            : Tristate.No;
+        _device.Sleep.SleepOnExit is { } bit ? Holds(state, IsOne(bit)) : Tristate.No;
+
+    private MachineState Assuming(MachineState returned, bool isAsleep)
+    {
+        if (_device.Sleep.SleepOnExit is not { } bit)
+        {
+            return returned;
+        }
+
+        returned = returned.Copy();
+        _registers.Assume(returned, bit, isAsleep);
+        return returned;
+    }
 
     private bool CanWake(Interrupt interrupt, HashSet<string> modes, MachineState state) =>
         interrupt.Wakes.Any(wake => wake.Modes.Any(modes.Contains) && Holds(state, wake.When) != Tristate.No);
 
-    private void NoteSleep(SourceRange range, MachineState state)
+    private void NoteSleep(SourceRange range, MachineState state, bool isAgain = false)
     {
         for (var run = _run; run is not null; run = run.Outer)
         {
@@ -202,14 +224,14 @@ internal sealed partial class ImageInterpreter
             Events.Sleeps.Add(visits);
         }
 
-        NoteVisit(visits, state);
+        NoteVisit(visits, state, isAgain);
         if (visits.Context(chain, ModeKey(state)) is { } context)
         {
-            NoteVisit(context, state);
+            NoteVisit(context, state, isAgain);
         }
     }
 
-    private void NoteVisit(SleepVisits visits, MachineState state)
+    private void NoteVisit(SleepVisits visits, MachineState state, bool isAgain)
     {
         visits.AnyRun ??= _run;
 
@@ -221,7 +243,11 @@ internal sealed partial class ImageInterpreter
             later = run.Pass > 0 ? run : later;
         }
 
-        if (later is null)
+        if (later is null && isAgain)
+        {
+            visits.Again = Join(visits.Again, state.Copy());
+        }
+        else if (later is null)
         {
             visits.First = Join(visits.First, state.Copy());
         }

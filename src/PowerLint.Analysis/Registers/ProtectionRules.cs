@@ -57,6 +57,19 @@ internal static class ProtectionRules
         return (protection.SettingNeedsNoKey ? changes & ~written.Value : changes) != 0;
     }
 
+    /// <summary>
+    /// Whether a write whose wrong key resets the part is a slip: it asks for something, yet its key is none at all or the one that
+    /// a read gives. Any other wrong key is how programs reset themselves.
+    /// </summary>
+    public static bool IsForgottenKey(ChangeProtection protection, Register register, ulong mask, KnownBits written)
+    {
+        var key = written.Value & protection.KeyMask;
+        var isReadBack =
+            (register.ReadsAs & protection.KeyMask) != 0 && key == (register.ReadsAsValue & protection.KeyMask);
+        return written.Knows(protection.KeyMask)
+            && (isReadBack || (key == 0 && (written.Value & mask & ~protection.KeyMask) != 0));
+    }
+
     /// <summary>The lock after a write to a key register.</summary>
     public static OpenLock? AfterKeyWrite(ChangeProtection protection, KnownBits written, OpenLock? current)
     {

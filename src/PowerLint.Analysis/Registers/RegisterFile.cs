@@ -87,7 +87,8 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
                 current = slot.Register;
                 var whole = Shifted(value.KnownBits, 8 * i, current.WidthBits, slot.Shift, width - i);
                 verdict = GateVerdict(state, current, lost);
-                (open, isOpenForSure) = OpenMask(state, current, whole, lockBefore, lost);
+                var covered = Shifted(new KnownBits(ulong.MaxValue, ulong.MaxValue), 8 * i, current.WidthBits, slot.Shift, width - i);
+                (open, isOpenForSure) = OpenMask(state, current, whole, covered.Known, lockBefore, lost);
             }
 
             reached[i] = verdict;
@@ -107,7 +108,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
             StoreRegisterByte(state, slot, at, written, keptMask, decided, isSure, slot.Take(open));
         }
 
-        if (lockBefore is { Protection.Kind: ProtectionKind.TimedKey })
+        if (lockBefore is { Protection: { Kind: ProtectionKind.TimedKey, WindowCycles: > 0 } })
         {
             // Any write to the I/O space ends the time that a key gives (XMEGA AU manual 8331, section 3.14, from memory).
             state.OpenLock = null;
@@ -132,6 +133,34 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
                     );
                 }
             }
+        }
+    }
+
+    /// <summary>Writes a register of the CPU, as an instruction does: the bits of the mask are decided anew.</summary>
+    public void SetCore(MachineState state, Register register, KnownBits written, ulong mask, DecisionSet decided)
+    {
+        for (var i = 0; i < register.WidthBits / 8; i++)
+        {
+            var slot = new RegisterSlot(register, i);
+            StoreRegisterByte(
+                state,
+                slot,
+                Map.AddressOf(register) + (ulong)i,
+                new KnownBits((written.Known >> (8 * i)) & 0xFF, (written.Value >> (8 * i)) & 0xFF),
+                (byte)~slot.Take(mask),
+                decided,
+                isCertain: true,
+                slot.Take(mask)
+            );
+        }
+    }
+
+    /// <summary>Copies a register's bytes to another place, with what decided them.</summary>
+    public void Copy(MachineState state, ulong from, ulong to, int bytes)
+    {
+        for (var i = 0; i < bytes; i++)
+        {
+            state.Registers = state.Registers.Set(to + (ulong)i, ByteAt(state, from + (ulong)i));
         }
     }
 
@@ -219,7 +248,11 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
 
         var at = ByteAt(state, address);
         var zero = slot.Take(slot.Register.ReadsZero);
-        return ((byte)((at.Known & ~slot.Take(slot.Register.HardwareChanged)) | zero), (byte)(at.Value & ~zero));
+        var fixedBits = slot.Take(slot.Register.ReadsAs);
+        return (
+            (byte)((at.Known & ~slot.Take(slot.Register.HardwareChanged)) | zero | fixedBits),
+            (byte)((at.Value & ~zero & ~fixedBits) | (slot.Take(slot.Register.ReadsAsValue) & fixedBits))
+        );
     }
 
     // A write to one of these registers reaches those whose bit is set in the mask; where no bit is, only the one addressed.
@@ -374,6 +407,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
         MachineState state,
         Register register,
         KnownBits written,
+        ulong covered,
         OpenLock? openLock,
         Action<LostBytes> lost
     )
@@ -383,6 +417,12 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
         foreach (var protection in Map.Protections[register])
         {
             var mask = ProtectedMask(protection, register);
+            if ((mask & covered) == 0)
+            {
+                // A narrow write that leaves the protected bits alone.
+                continue;
+            }
+
             if (ProtectionRules.IsOpen(protection, written, openLock, c => Evaluate(state, c)))
             {
                 if (openLock is { IsCertain: false } && ProtectionRules.HaveOneKey(openLock.Protection, protection))
@@ -396,6 +436,21 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
 
             open &= ~mask;
             var before = Read(state, register);
+            if (protection.WrongKeyResets)
+            {
+                // A slip is reported and looked past, so that what lies behind it is checked, too.
+                if (ProtectionRules.IsForgottenKey(protection, register, mask, written))
+                {
+                    lost(new LostBytes(LostWriteReason.Locked, register, protection, null, Tristate.Yes));
+                }
+                else
+                {
+                    state.IsReset = true;
+                }
+
+                continue;
+            }
+
             if (ProtectionRules.LosesSomething(protection, mask, IsWhole(register, mask), before, written))
             {
                 lost(new LostBytes(LostWriteReason.Locked, register, protection, null, Tristate.Yes));

@@ -18,6 +18,9 @@ internal sealed class RegisterMap
     /// <summary>Option bytes have no address; they get one up here so that conditions can look at them like at registers.</summary>
     private const ulong OptionBase = 1UL << 60;
 
+    /// <summary>The status registers of what handlers interrupted, by nesting: no data space reaches here.</summary>
+    public const ulong SavedStatusBase = 1UL << 61;
+
     private readonly Dictionary<ulong, RegisterSlot> _slots = [];
     private readonly Dictionary<Register, ulong> _addresses = [];
     private readonly Dictionary<string, Register> _byName = new(StringComparer.Ordinal);
@@ -45,7 +48,7 @@ internal sealed class RegisterMap
                 }
             }
 
-            if (register.Kind is not (RegisterKind.Option or RegisterKind.Internal))
+            if (register.IsAddressable)
             {
                 HighestAddress = Math.Max(HighestAddress, address + (ulong)(register.WidthBits / 8) - 1);
             }

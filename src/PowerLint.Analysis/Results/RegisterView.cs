@@ -25,7 +25,7 @@ internal sealed class RegisterView : StateAtPoint
         [
             .. _state
                 .Registers.Entries()
-                .Where(entry => _file.Map.SlotAt(entry.Key) is null)
+                .Where(entry => entry.Key < RegisterMap.SavedStatusBase && _file.Map.SlotAt(entry.Key) is null)
                 .Select(entry => (entry.Key, new KnownBits(entry.Value.Known, entry.Value.Value))),
         ];
 

@@ -74,6 +74,13 @@ internal sealed class ResultBuilder(
         MachineState? all = visits.First;
         MachineState? steady = null;
         var isInLoop = false;
+        if (visits.Again is { } again)
+        {
+            all = interpreter.JoinStates(all, again);
+            steady = again;
+            isInLoop = true;
+        }
+
         foreach (var (run, state) in visits.Later)
         {
             all = interpreter.JoinStates(all, state);

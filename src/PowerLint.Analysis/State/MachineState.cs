@@ -22,6 +22,9 @@ internal sealed class MachineState
     /// <summary>Something that a handler may look at has changed since handlers were last let in.</summary>
     public bool NeedsInterleaving { get; set; }
 
+    /// <summary>A write has just reset the part; whoever made it ends the way.</summary>
+    public bool IsReset { get; set; }
+
     /// <summary>No execution gets here.</summary>
     public bool IsUnreachable { get; set; }
 

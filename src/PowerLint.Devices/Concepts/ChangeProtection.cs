@@ -51,6 +51,9 @@ public sealed class ChangeProtection
     /// <summary>Whether protected bits can always be written 0 to 1 or 1 to 0 without a key, by bit: 1 in the mask means setting needs no key.</summary>
     public bool SettingNeedsNoKey { get; init; }
 
+    /// <summary>For <see cref="ProtectionKind.KeyInWord"/>: a write of key and protected bits with a wrong key resets the part.</summary>
+    public bool WrongKeyResets { get; init; }
+
     /// <summary>C statements that open the lock, in the vendor header's names, for fixes: <c>CCP = CCP_IOREG_gc;</c>.</summary>
     public string? UnlockCode { get; init; }
 }

@@ -114,6 +114,11 @@ public sealed class Peripheral
 /// <param name="DebugInSleep">When something keeps clocks on for a debugger, and in which modes.</param>
 /// <param name="SleepOnExit">The bit that sends the CPU back to sleep at a handler's return, or null.</param>
 /// <param name="Trigger">What a write must leave for the part to go to sleep at once, or null.</param>
+/// <param name="StatusRegister">
+/// The CPU's status register where sleeping is setting a bit of it: a handler starts with it cleared, and returning puts back what
+/// it was, or what the handler has made of that. Null where there is a sleep instruction.
+/// </param>
+/// <param name="StopsCpu">The bit of the status register that stops the CPU, or null.</param>
 public sealed record SleepControl(
     Condition Enable,
     FieldReference? EnableField,
@@ -121,5 +126,7 @@ public sealed record SleepControl(
     bool WakingNeedsGlobalEnable,
     ImmutableArray<ModesWhen> DebugInSleep,
     FieldReference? SleepOnExit = null,
-    Condition? Trigger = null
+    Condition? Trigger = null,
+    Register? StatusRegister = null,
+    FieldReference? StopsCpu = null
 );

@@ -179,6 +179,7 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
                     Open = ConditionReader.Read(entry.Take("open"), reading),
                     Protects = [.. Protected(entry)],
                     SettingNeedsNoKey = entry.Flag("setting-needs-no-key", otherwise: false),
+                    WrongKeyResets = entry.Flag("wrong-key-resets", otherwise: false),
                     UnlockCode = entry.Text("unlock-code"),
                 }
             );

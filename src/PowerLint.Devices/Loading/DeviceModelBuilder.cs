@@ -12,6 +12,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "reset-clock",
         "packages",
         "registers",
+        "symbols",
         "aliases",
         "shared-writes",
         "windows",
@@ -113,6 +114,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
                     .ThenBy(r => r.Address)
                     .ThenBy(r => r.Name, StringComparer.Ordinal),
             ],
+            Symbols = new SymbolReader(document, _reading).Read(),
             Aliases = clocks.ReadAliases(),
             SharedWrites = clocks.ReadSharedWrites(),
             Windows = clocks.ReadWindows(),

@@ -52,6 +52,7 @@ internal static class RegisterReader
         // A row of names draws the whole register: what it leaves unnamed is reserved.
         var reserved = drawn ? fields.Values.Aggregate(all, (left, field) => left & ~Mask(field)) : 0;
         ulong Bits(string key) => ReadBits(entry.Take(key), key, fields, all, reading);
+        var (readsAs, readsAsValue) = ReadsAs(entry, name.Text, fields, reading);
         var register = new Register
         {
             Name = name.Text,
@@ -72,6 +73,8 @@ internal static class RegisterReader
             WriteToSet = Bits("write-to-set"),
             ReadsZero = Bits("reads-zero") | reserved,
             ReadOnly = Bits("read-only"),
+            ReadsAs = readsAs,
+            ReadsAsValue = readsAsValue,
             Fields = fields,
         };
         entry.Finish();
@@ -119,6 +122,45 @@ internal static class RegisterReader
         }
 
         return reset;
+    }
+
+    // Fields that read as a value of their own, whatever was written: { KEY: 0x96 }.
+    private static (ulong Mask, ulong Value) ReadsAs(
+        MapReader entry,
+        string register,
+        Dictionary<string, Field> fields,
+        ModelReading reading
+    )
+    {
+        var (mask, value) = (0UL, 0UL);
+        if (entry.Take("reads-as") is not { } node)
+        {
+            return (mask, value);
+        }
+
+        foreach (
+            var (name, read) in MapReader.Of(node, $"'reads-as' of register {register}", reading.Errors).Node.Entries
+        )
+        {
+            if (!fields.TryGetValue(name.Text, out var field))
+            {
+                reading.Errors.Add(
+                    name,
+                    $"register {register} has no field '{name.Text}'{NearestNames.Hint(name.Text, fields.Keys)}"
+                );
+            }
+            else if (read is ScalarNode scalar && Numbers.TryParse(scalar.Text, out var number))
+            {
+                mask |= Mask(field);
+                value |= (number << field.LowBit) & Mask(field);
+            }
+            else
+            {
+                reading.Errors.Add(read, "'reads-as' maps fields to numbers");
+            }
+        }
+
+        return (mask, value);
     }
 
     private static Dictionary<string, Field> ReadFields(

@@ -48,6 +48,12 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
         }
 
         var entry = MapReader.Of(node, "'sleep'", reading.Errors);
+        var stopsCpu = entry.Take("stops-cpu") is ScalarNode stop ? FieldReferences.Read(stop, reading) : null;
+        if (stopsCpu is { Register.Kind: not RegisterKind.Internal } or { WidthBits: not 1 })
+        {
+            reading.Errors.Add(node, "'stops-cpu' names one bit of a register of kind internal");
+        }
+
         var enableField = entry.Take("enable-bit") is ScalarNode bit ? FieldReferences.Read(bit, reading) : null;
         var control = new SleepControl(
             enableField is null
@@ -59,8 +65,11 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             entry.Take("global-interrupt-enable") is ScalarNode global ? FieldReferences.Read(global, reading) : null,
             entry.Flag("waking-needs-global-enable", otherwise: true),
             ReadDebug(entry.Take("debug-in-sleep")),
-            entry.Take("sleep-on-exit") is ScalarNode onExit ? FieldReferences.Read(onExit, reading) : null,
-            entry.Take("trigger") is { } trigger ? ConditionReader.Read(trigger, reading) : null
+            // What a handler's return puts back decides whether the CPU sleeps on.
+            entry.Take("sleep-on-exit") is ScalarNode onExit ? FieldReferences.Read(onExit, reading) : stopsCpu,
+            entry.Take("trigger") is { } trigger ? ConditionReader.Read(trigger, reading) : null,
+            stopsCpu?.Register,
+            stopsCpu
         );
         entry.Finish();
         return control;

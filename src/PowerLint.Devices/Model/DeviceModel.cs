@@ -20,6 +20,12 @@ public sealed class DeviceModel
     /// <summary>All registers, by ascending address, those that no address reaches last.</summary>
     public required ImmutableArray<Register> Registers { get; init; }
 
+    /// <summary>
+    /// Addresses by the names under which headers declare registers as external symbols, for the linker to place: every
+    /// register's own name, and other names for registers and their bytes.
+    /// </summary>
+    public ImmutableArray<RegisterSymbol> Symbols { get; init; } = [];
+
     /// <summary>Registers whose writes act on others.</summary>
     public ImmutableArray<RegisterAlias> Aliases { get; init; } = [];
 

@@ -40,6 +40,9 @@ public sealed class Register
     /// </summary>
     public required ulong Address { get; init; }
 
+    /// <summary>Whether data accesses reach it.</summary>
+    public bool IsAddressable => Kind is not (RegisterKind.Option or RegisterKind.Internal);
+
     /// <summary>Width in bits: 8, 16 or 32. Accesses may be wider or narrower.</summary>
     public required int WidthBits { get; init; }
 
@@ -92,6 +95,12 @@ public sealed class Register
     /// <summary>Bits that a write does not change.</summary>
     public ulong ReadOnly { get; init; }
 
+    /// <summary>Bits that read as <see cref="ReadsAsValue"/> whatever was written there (a key).</summary>
+    public ulong ReadsAs { get; init; }
+
+    /// <summary>What <see cref="ReadsAs"/> bits read as.</summary>
+    public ulong ReadsAsValue { get; init; }
+
     /// <summary>Fields by name; a bit may be in several.</summary>
     public IReadOnlyDictionary<string, Field> Fields { get; init; } = ImmutableDictionary<string, Field>.Empty;
 
@@ -106,6 +115,11 @@ public sealed class Register
         return copy;
     }
 }
+
+/// <summary>A name under which a header declares a register as an external symbol.</summary>
+/// <param name="Name">The name.</param>
+/// <param name="Address">The byte address where it begins.</param>
+public sealed record RegisterSymbol(string Name, ulong Address);
 
 /// <summary>A named field.</summary>
 /// <param name="Name">The name as the vendor's header writes it.</param>

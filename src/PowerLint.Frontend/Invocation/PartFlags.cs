@@ -30,7 +30,7 @@ internal static partial class PartFlags
                 return AvrFlags(part, cacheFolder);
             case "msp430" when part is not null:
                 // The headers choose by __MSP430F2012__ and the like.
-                return [$"-D__{part.ToUpperInvariant()}__=1"];
+                return [$"-D{MacroOf(target, part)}=1"];
             case "arm":
                 var hasProcessor = flags.Any(flag =>
                     flag.StartsWith("-mcpu=", StringComparison.Ordinal)
@@ -42,6 +42,15 @@ internal static partial class PartFlags
                 return [];
         }
     }
+
+    /// <summary>The macro that the target's compiler defines for a part; null where it defines none.</summary>
+    internal static string? MacroOf(TargetSelection target, string part) =>
+        target.Architecture switch
+        {
+            "avr" => AvrMacro(part),
+            "msp430" => $"__{part.ToUpperInvariant()}__",
+            _ => null,
+        };
 
     /// <summary>The macro by which headers know a part: <c>__AVR_ATmega328P__</c>.</summary>
     internal static string AvrMacro(string part)

@@ -26,9 +26,9 @@ internal static partial class MacroCollection
             macros.TryAdd("__OPTIMIZE__", "1");
         }
 
-        if (invocation is { Target.Architecture: "avr", Part: { } part })
+        if (invocation is { Part: { } part } && PartFlags.MacroOf(invocation.Target, part) is { } macro)
         {
-            macros.TryAdd(PartFlags.AvrMacro(part), "1");
+            macros.TryAdd(macro, "1");
         }
 
         foreach (var file in files)
@@ -61,6 +61,7 @@ internal static partial class MacroCollection
         name is "F_CPU"
         || name.StartsWith("__AVR_", StringComparison.Ordinal)
         || name.StartsWith("__MSP430", StringComparison.Ordinal)
+        || name.StartsWith("__CC430", StringComparison.Ordinal)
         || name.StartsWith("STM32", StringComparison.Ordinal)
         || name.StartsWith("NRF5", StringComparison.Ordinal)
         || name.StartsWith("__SAM", StringComparison.Ordinal)

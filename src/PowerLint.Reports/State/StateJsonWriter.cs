@@ -43,7 +43,8 @@ public static class StateJsonWriter
         writer.WriteStartObject("registers");
         foreach (var register in device.Registers.Where(register => register.Kind != RegisterKind.Option))
         {
-            WriteRegister(writer, register.Name, register.Address, register.WidthBits, point.State.Read(register));
+            ulong? address = register.IsAddressable ? register.Address : null;
+            WriteRegister(writer, register.Name, address, register.WidthBits, point.State.Read(register));
         }
 
         foreach (var (address, bits) in point.State.UnmodelledBytes)
@@ -55,11 +56,15 @@ public static class StateJsonWriter
         writer.WriteEndObject();
     }
 
-    private static void WriteRegister(Utf8JsonWriter writer, string name, ulong address, int widthBits, KnownBits bits)
+    private static void WriteRegister(Utf8JsonWriter writer, string name, ulong? address, int widthBits, KnownBits bits)
     {
         var known = bits.Known & BitText.Mask(widthBits);
         writer.WriteStartObject(name);
-        writer.WriteNumber("address", address);
+        if (address is { } place)
+        {
+            writer.WriteNumber("address", place);
+        }
+
         writer.WriteNumber("width", widthBits);
         writer.WriteString("known", BitText.Hex(known, widthBits));
         writer.WriteString("value", BitText.Hex(bits.Value & known, widthBits));

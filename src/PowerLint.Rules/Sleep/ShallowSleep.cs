@@ -43,6 +43,12 @@ internal sealed class ShallowSleep : IRule
 
         var certainty = point.CertaintyOf(Tristate.Yes)!.Value;
         var decisions = point.State.DecisionsOf(mode.Selected);
+        if (context.Device.Sleep.StopsCpu is { } stop)
+        {
+            // The instruction that stops the CPU selects the mode, by the bits that it leaves alone, too.
+            decisions = [.. decisions.Union(point.State.DecisionsOf(stop)).OrderBy(decision => decision.Ordinal)];
+        }
+
         return new Observation
         {
             Group = mode.Name,

@@ -50,6 +50,16 @@ internal sealed class LockedWrite : IRule
     private static string Message(LostWrite write, Certainty certainty)
     {
         var protection = write.Protection;
+        if (protection is { WrongKeyResets: true })
+        {
+            return $"{write.Register.Name} takes a write only with its key, and {(certainty == Certainty.Proven ? "this one" : "on some paths this one")} comes without: it resets the part. "
+                + (
+                    protection.UnlockCode is { Length: > 0 } right
+                        ? $"Write the key in the same word: {right}"
+                        : "Write the key in the same word."
+                );
+        }
+
         return $"{write.Register.Name} is protected{(protection is null || write.Register.Name.StartsWith(protection.Name, StringComparison.Ordinal) || protection.Name.StartsWith(write.Register.Name, StringComparison.Ordinal) ? "" : $" by {protection.Name}")} and no unlock is in force here: "
             + $"{(certainty == Certainty.Proven ? "this write" : "on some paths this write")} changes none of its protected bits. "
             + (

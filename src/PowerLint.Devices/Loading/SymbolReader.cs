@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+
+namespace PowerLint.Devices;
+
+/// <summary>Reads the names under which headers declare registers as external symbols.</summary>
+internal sealed class SymbolReader(MapNode document, ModelReading reading)
+{
+    /// <summary>Every register's own name, the names of its bytes where the family's headers have such, and the further names given.</summary>
+    public ImmutableArray<RegisterSymbol> Read()
+    {
+        var symbols = new SortedDictionary<string, ulong>(StringComparer.Ordinal);
+        var entry = document["symbols"] is { } node ? MapReader.Of(node, "'symbols'", reading.Errors) : null;
+        var names = entry?.Take("names");
+        var suffixes = entry?.Scalars("byte-suffixes").Select(suffix => suffix.Text).ToArray() ?? [];
+        entry?.Finish();
+        foreach (var register in reading.Registers.Values.Where(register => register.IsAddressable))
+        {
+            symbols[register.Name] = register.Address;
+        }
+
+        foreach (var register in reading.Registers.Values.Where(register => register.IsAddressable))
+        {
+            for (var i = 0; i < suffixes.Length && 8 * i < register.WidthBits; i++)
+            {
+                symbols.TryAdd(register.Name + suffixes[i], register.Address + (ulong)i);
+            }
+        }
+
+        foreach (
+            var (name, value) in names is null ? [] : MapReader.Of(names, "'names' of 'symbols'", reading.Errors).Node.Entries
+        )
+        {
+            if (value is ScalarNode scalar && FieldReferences.FindRegister(scalar, scalar.Text, reading) is { } register)
+            {
+                symbols[name.Text] = register.Address;
+            }
+        }
+
+        return [.. symbols.Select(symbol => new RegisterSymbol(symbol.Key, symbol.Value))];
+    }
+}
