@@ -117,6 +117,9 @@ internal sealed class EventLog
     /// <summary>Places of register writes that had an effect at least once: what is lost only sometimes is not proven.</summary>
     public HashSet<(Register, SourceRange)> EffectiveWrites { get; } = [];
 
+    /// <summary>Bits that hardware changes and that a write may have cleared, with the moment of it.</summary>
+    public HashSet<(Register Register, ulong Mask, Moment Moment)> FlagClears { get; } = [];
+
     /// <summary>What each test looks at that handlers or hardware change.</summary>
     public Dictionary<object, TestSite> Tests { get; } = new(ReferenceEqualityComparer.Instance);
 

@@ -289,21 +289,21 @@ internal sealed partial class ImageInterpreter
         }
     }
 
-    // Whether a handler's value could have led to the other outcome.
+    // Whether a handler's value could have led to the other outcome. A test that comes out one way alone decides nothing.
     private bool CanTurn(AbstractValue written, SharedPlace place, int width, MachineState? taken, MachineState? other)
     {
-        if (taken is null)
+        if (taken is null || other is null)
         {
             return false;
         }
 
-        var value = _memory.Read(other ?? taken, place.Region, place.Offset, width);
+        var value = _memory.Read(other, place.Region, place.Offset, width);
         if (written is not IntegerValue by || value is not IntegerValue at || by.Bits != at.Bits)
         {
             return true;
         }
 
-        return other is null ? !IntegerValue.IsIncluded(by, at) : IntegerValue.Meet(by, at) is not null;
+        return IntegerValue.Meet(by, at) is not null;
     }
 
     // What was read of places that handlers write, directly or from a local that holds a copy.

@@ -44,6 +44,12 @@ public abstract class AnalysisResult
     public abstract bool Uses(Peripheral peripheral);
 
     /// <summary>
+    /// Whether the program, in the endless loop or in a handler, may clear a flag: by a write, or by touching what its peripheral
+    /// receives or converts.
+    /// </summary>
+    public abstract bool Clears(FieldReference flag, Peripheral? peripheral);
+
+    /// <summary>
     /// Whether a latched condition (<see cref="PinFunction.Latched"/>) held anywhere: yes where it did on some path for sure,
     /// maybe where it could have.
     /// </summary>

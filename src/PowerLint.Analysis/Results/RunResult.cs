@@ -11,6 +11,15 @@ internal sealed class RunResult(EventLog events) : AnalysisResult
 
     public override bool Uses(Peripheral peripheral) => peripheral.Registers.Any(events.Touched.Contains);
 
+    public override bool Clears(FieldReference flag, Peripheral? peripheral) =>
+        events.FlagClears.Any(clear =>
+            clear.Register == flag.Register
+            && (clear.Mask & flag.Mask) != 0
+            && clear.Moment.Context != RunContext.StartUp
+        )
+        || peripheral?.Registers.Any(register => register.Kind == RegisterKind.Data && events.Touched.Contains(register))
+            == true;
+
     public override Tristate EverHeld(Condition condition) =>
         events.Latched.TryGetValue(condition, out var latched) ? latched.Held : Tristate.No;
 

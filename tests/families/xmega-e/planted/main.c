@@ -7,7 +7,10 @@
 
 #include "beat.h"
 
-EMPTY_INTERRUPT(PORTD_INT_vect)
+ISR(PORTD_INT_vect)
+{
+    PORTD.INTFLAGS = PIN4_bm;
+}
 
 int main(void)
 {
