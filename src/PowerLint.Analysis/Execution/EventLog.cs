@@ -124,7 +124,10 @@ internal sealed class EventLog
     public Dictionary<object, TestSite> Tests { get; } = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The tests before each sleep instruction and way to it, over all visits; null for one that is no longer there.</summary>
-    public Dictionary<(SourceRange Sleep, CallChain Chain), Dictionary<Expression, SeenTest?>> TestsBeforeSleep { get; } = [];
+    public Dictionary<
+        (SourceRange Sleep, CallChain Chain),
+        Dictionary<Expression, SeenTest?>
+    > TestsBeforeSleep { get; } = [];
 
     public Dictionary<Register, ulong> ReadMasks { get; } = [];
 

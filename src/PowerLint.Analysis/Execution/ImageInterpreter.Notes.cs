@@ -100,14 +100,15 @@ internal sealed partial class ImageInterpreter
     // A flag that ones clear is cleared by a bit that may be one, any other by one that may be zero.
     private void NoteFlagClears(RegisterSlot slot, IntegerValue value, int index)
     {
-        var aliased = _map.Aliases[slot.Register].Where(alias => alias.Effect == AliasEffect.Same).Select(a => a.Target);
+        var aliased = _map.Aliases[slot.Register]
+            .Where(alias => alias.Effect == AliasEffect.Same)
+            .Select(a => a.Target);
         foreach (var register in aliased.Prepend(slot.Register).Where(register => register.HardwareChanged != 0))
         {
             var ones = ((value.Value | ~value.Known) >> (8 * index)) & 0xFF;
             var zeros = ~(value.Value >> (8 * index)) & 0xFF;
             var cleared =
-                ((ones << slot.Shift) & register.WriteOneToClear)
-                | ((zeros << slot.Shift) & ~register.WriteOneToClear);
+                ((ones << slot.Shift) & register.WriteOneToClear) | ((zeros << slot.Shift) & ~register.WriteOneToClear);
             if ((cleared & register.HardwareChanged) is not 0 and var mask)
             {
                 Events.FlagClears.Add((register, mask, Now));

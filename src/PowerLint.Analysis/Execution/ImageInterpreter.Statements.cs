@@ -32,7 +32,11 @@ internal sealed partial class ImageInterpreter
                 }
 
                 if (
-                    expression is Assignment { Operator: null, Address: AddressOfVariable { Variable: LocalVariable local } } set
+                    expression is Assignment
+                    {
+                        Operator: null,
+                        Address: AddressOfVariable { Variable: LocalVariable local }
+                    } set
                 )
                 {
                     SetLocal(local, set.Range, state!, () => Evaluate(set, state!));

@@ -168,7 +168,15 @@ internal sealed partial class ImageInterpreter
         var isOn = InterruptsOn(state);
         if (isOn != Tristate.No)
         {
-            state.Tests = [.. state.Tests.Select(test => test with { IsExposed = Either(test.IsExposed, CanCome(test, isOn, state)) })];
+            state.Tests =
+            [
+                .. state.Tests.Select(test =>
+                    test with
+                    {
+                        IsExposed = Either(test.IsExposed, CanCome(test, isOn, state)),
+                    }
+                ),
+            ];
         }
     }
 
@@ -205,10 +213,10 @@ internal sealed partial class ImageInterpreter
         var outer = _reads;
         var reads = IsInHandler ? null : new ReadWatch();
         _reads = reads ?? outer;
-        var (whenTrue, whenFalse) = condition is BinaryOperation comparison
-            && IntegerComparison.IsComparison(comparison.Operator)
-            ? BranchOnComparison(comparison, state)
-            : BranchOnValue(condition, state);
+        var (whenTrue, whenFalse) =
+            condition is BinaryOperation comparison && IntegerComparison.IsComparison(comparison.Operator)
+                ? BranchOnComparison(comparison, state)
+                : BranchOnValue(condition, state);
         _reads = outer;
         if (reads is null)
         {
@@ -374,7 +382,12 @@ internal sealed partial class ImageInterpreter
         var site = SiteOf(region, range);
         site.Places.UnionWith(shared.Select(read => read.Place));
         state.Tests = state.Tests.With(
-            new SeenTest(region, 0, shared.Aggregate(Tristate.No, (all, read) => Either(all, read.Copied)), CanFlip: false)
+            new SeenTest(
+                region,
+                0,
+                shared.Aggregate(Tristate.No, (all, read) => Either(all, read.Copied)),
+                CanFlip: false
+            )
         );
         Expose(state);
     }
@@ -400,7 +413,9 @@ internal sealed partial class ImageInterpreter
         }
 
         var guards = state.Tests.Where(test => test.Node is Expression).ToArray();
-        foreach (var test in known.Keys.Where(test => !guards.Any(guard => ReferenceEquals(guard.Node, test))).ToArray())
+        foreach (
+            var test in known.Keys.Where(test => !guards.Any(guard => ReferenceEquals(guard.Node, test))).ToArray()
+        )
         {
             known[test] = null;
         }

@@ -17,8 +17,9 @@ internal sealed class RunResult(EventLog events) : AnalysisResult
             && (clear.Mask & flag.Mask) != 0
             && clear.Moment.Context != RunContext.StartUp
         )
-        || peripheral?.Registers.Any(register => register.Kind == RegisterKind.Data && events.Touched.Contains(register))
-            == true;
+        || peripheral?.Registers.Any(register =>
+            register.Kind == RegisterKind.Data && events.Touched.Contains(register)
+        ) == true;
 
     public override Tristate EverHeld(Condition condition) =>
         events.Latched.TryGetValue(condition, out var latched) ? latched.Held : Tristate.No;

@@ -11,13 +11,15 @@ internal sealed class SleepTests(ImageInterpreter interpreter, PathOrder paths)
     public ImmutableArray<GuardedSleep> Guards() =>
         [
             .. _events
-                .TestsBeforeSleep.SelectMany(entry =>
-                    entry.Value.Values.Select(test => (entry.Key.Sleep, Test: test))
-                )
+                .TestsBeforeSleep.SelectMany(entry => entry.Value.Values.Select(test => (entry.Key.Sleep, Test: test)))
                 .Where(guard => guard.Test is { Outcomes: not SeenTest.Both, CanFlip: true })
                 .GroupBy(guard => (guard.Sleep, guard.Test!.Node))
                 .Select(guards =>
-                    (guards.Key.Sleep, Site: _events.Tests[guards.Key.Node], IsExposed: Worst(guards.Select(g => g.Test!)))
+                    (
+                        guards.Key.Sleep,
+                        Site: _events.Tests[guards.Key.Node],
+                        IsExposed: Worst(guards.Select(g => g.Test!))
+                    )
                 )
                 .Select(guard => new GuardedSleep(
                     guard.Sleep,
@@ -73,8 +75,7 @@ internal sealed class SleepTests(ImageInterpreter interpreter, PathOrder paths)
                 _events.TestsBeforeSleep.Values.Any(guards =>
                     guards.GetValueOrDefault((Expression)test.Node) is { } guard
                     && guard.Outcomes == (SeenTest.Both & ~test.Outcomes)
-                )
-                && !AreTestedAgain(test, pass)
+                ) && !AreTestedAgain(test, pass)
             )
             ?.Node;
     }
@@ -90,13 +91,20 @@ internal sealed class SleepTests(ImageInterpreter interpreter, PathOrder paths)
     }
 
     private static ImmutableArray<string> Variables(TestSite site) =>
-        [.. site.Places.Select(place => place.Region.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        [
+            .. site
+                .Places.Select(place => place.Region.Name)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
+        ];
 
     private ImmutableArray<string> Handlers(TestSite site) =>
         [
             .. site
                 .Places.SelectMany(place =>
-                    interpreter.HandlerWrites.TryGetValue(place, out var writes) ? writes.Handlers : Enumerable.Empty<Function>()
+                    interpreter.HandlerWrites.TryGetValue(place, out var writes)
+                        ? writes.Handlers
+                        : Enumerable.Empty<Function>()
                 )
                 .Select(handler => handler.DisplayName)
                 .Distinct(StringComparer.Ordinal)

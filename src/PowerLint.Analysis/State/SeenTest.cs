@@ -91,8 +91,7 @@ internal static class SeenTests
                 IsDoubtful = a.IsDoubtful || b.IsDoubtful,
             };
 
-    private static SeenTest Doubted(SeenTest test) =>
-        test.IsDoubtful ? test : test with { IsDoubtful = true };
+    private static SeenTest Doubted(SeenTest test) => test.IsDoubtful ? test : test with { IsDoubtful = true };
 }
 
 /// <summary>
@@ -120,6 +119,5 @@ internal sealed record IdlePass(ImmutableArray<SeenTest> Tests, bool IsDoubtful)
         : new IdlePass(SeenTests.Join(a.Tests, b.Tests), a.IsDoubtful && b.IsDoubtful);
 
     public static bool IsIncluded(IdlePass? a, IdlePass? b) =>
-        a is null
-        || (b is not null && SeenTests.IsIncluded(a.Tests, b.Tests) && (a.IsDoubtful || !b.IsDoubtful));
+        a is null || (b is not null && SeenTests.IsIncluded(a.Tests, b.Tests) && (a.IsDoubtful || !b.IsDoubtful));
 }

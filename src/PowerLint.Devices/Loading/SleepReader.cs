@@ -66,7 +66,10 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             entry.Flag("waking-needs-global-enable", otherwise: true),
             ReadDebug(entry.Take("debug-in-sleep")),
             // What a handler's return puts back decides whether the CPU sleeps on.
-            entry.Take("sleep-on-exit") is ScalarNode onExit ? FieldReferences.Read(onExit, reading) : stopsCpu,
+            entry.Take("sleep-on-exit")
+                is ScalarNode onExit
+                ? FieldReferences.Read(onExit, reading)
+                : stopsCpu,
             entry.Take("trigger") is { } trigger ? ConditionReader.Read(trigger, reading) : null,
             stopsCpu?.Register,
             stopsCpu

@@ -27,10 +27,15 @@ internal sealed class SymbolReader(MapNode document, ModelReading reading)
         }
 
         foreach (
-            var (name, value) in names is null ? [] : MapReader.Of(names, "'names' of 'symbols'", reading.Errors).Node.Entries
+            var (name, value) in names is null
+                ? []
+                : MapReader.Of(names, "'names' of 'symbols'", reading.Errors).Node.Entries
         )
         {
-            if (value is ScalarNode scalar && FieldReferences.FindRegister(scalar, scalar.Text, reading) is { } register)
+            if (
+                value is ScalarNode scalar
+                && FieldReferences.FindRegister(scalar, scalar.Text, reading) is { } register
+            )
             {
                 symbols[name.Text] = register.Address;
             }

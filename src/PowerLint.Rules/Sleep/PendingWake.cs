@@ -23,7 +23,10 @@ internal sealed class PendingWake : IRule
                 continue;
             }
 
-            context.Report(waking.Select(point => Observe(context, interrupt, point)), group => Message(interrupt, group));
+            context.Report(
+                waking.Select(point => Observe(context, interrupt, point)),
+                group => Message(interrupt, group)
+            );
         }
     }
 
