@@ -50,6 +50,18 @@ internal sealed class PersistentMap<T>
     public static bool AllDifferences(PersistentMap<T> left, PersistentMap<T> right, Func<ulong, T?, T?, bool> holds) =>
         AllDifferences(left._root, right._root, holds);
 
+    /// <summary>
+    /// Whether a predicate holds for every key on which the maps differ among those whose upper bits equal the prefix's; the rest is not
+    /// looked at.
+    /// </summary>
+    public static bool AllDifferences(
+        PersistentMap<T> left,
+        PersistentMap<T> right,
+        ulong prefix,
+        int freeBits,
+        Func<ulong, T?, T?, bool> holds
+    ) => AllDifferences(Below(left._root, prefix, freeBits), Below(right._root, prefix, freeBits), holds);
+
     /// <summary>Entries by ascending key.</summary>
     public IEnumerable<(ulong Key, T Value)> Entries() => Entries(_root);
 
@@ -85,6 +97,16 @@ internal sealed class PersistentMap<T>
                 stack.Push(branch.Left);
             }
         }
+    }
+
+    private static PatriciaNode? Below(PatriciaNode? node, ulong prefix, int freeBits)
+    {
+        while (node is PatriciaBranch branch && branch.Bit >> freeBits != 0)
+        {
+            node = (prefix & branch.Bit) == 0 ? branch.Left : branch.Right;
+        }
+
+        return node is not null && KeyOf(node) >> freeBits == prefix >> freeBits ? node : null;
     }
 
     private PersistentMap<T> Wrap(PatriciaNode? root) =>

@@ -90,11 +90,7 @@ internal sealed class CallSummary
                 state.Registers,
                 (address, then, now) => !_footprint.CoversAddress(address) || RegisterByte.AreSame(then, now)
             )
-            && PersistentMap<MemoryCell>.AllDifferences(
-                _entry.Memory,
-                state.Memory,
-                (key, then, now) => !_footprint.CoversCell(key) || MemoryCell.AreSame(then, now)
-            );
+            && _footprint.AreSame(_entry.Memory, state.Memory);
     }
 
     /// <summary>The state after the call; null where it does not come back.</summary>

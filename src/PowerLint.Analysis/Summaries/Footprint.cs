@@ -13,6 +13,9 @@ internal sealed class Footprint(int depth)
     // A cell that starts this many bytes before a place can still reach it.
     private const int LongestReach = 7;
 
+    // Keys with this bit set are marks on a whole object.
+    private const int MarkBit = 31;
+
     // A call that looks at more than this is not worth remembering.
     private const int MaximumPlaces = 8192;
 
@@ -57,14 +60,46 @@ internal sealed class Footprint(int depth)
 
     public void Touch(ulong address) => _addresses.Add(address);
 
-    /// <summary>Whether a memory cell matters; the key is <see cref="MemoryModel.Key"/>'s.</summary>
-    public bool CoversCell(ulong key)
+    /// <summary>
+    /// Whether two memories are the same at all these places. Looks the places up: two states may differ in far more cells than a call
+    /// has looked at.
+    /// </summary>
+    public bool AreSame(PersistentMap<MemoryCell> then, PersistentMap<MemoryCell> now)
     {
-        var region = key >> 32;
-        var isMark = (int)(uint)key < 0;
-        return isMark
-            ? _objects.Contains(region)
-            : _wholeObjects.Contains(region) || _pieces.Contains(key >> PieceShift);
+        foreach (var piece in _pieces)
+        {
+            if (!Same(piece << PieceShift, PieceShift))
+            {
+                return false;
+            }
+        }
+
+        foreach (var region in _wholeObjects)
+        {
+            if (!Same(region << 32, MarkBit))
+            {
+                return false;
+            }
+        }
+
+        foreach (var region in _objects)
+        {
+            if (!Same((region << 32) | (1UL << MarkBit), MarkBit))
+            {
+                return false;
+            }
+        }
+
+        return true;
+
+        bool Same(ulong prefix, int freeBits) =>
+            PersistentMap<MemoryCell>.AllDifferences(
+                then,
+                now,
+                prefix,
+                freeBits,
+                static (_, left, right) => MemoryCell.AreSame(left, right)
+            );
     }
 
     /// <summary>Whether the byte at an absolute address matters.</summary>
