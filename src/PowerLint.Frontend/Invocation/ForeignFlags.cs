@@ -1,7 +1,7 @@
 namespace PowerLint.Frontend;
 
 /// <summary>
-/// Puts the flags of compilers that are not driven like GCC into GCC's words: those of IAR's, Keil's and TI's style. What only
+/// Puts the flags of compilers that are not driven like GCC into GCC's words: those of other embedded compilers. What only
 /// concerns code generation, listings and diagnostics is dropped without a word; what is translated is told once.
 /// </summary>
 internal static class ForeignFlags
