@@ -114,8 +114,15 @@ internal sealed partial class ImageInterpreter
                     return Write(operands[1], Read(operands[0], bits, state), bits, StatusChange.Clear, state);
                 case "and" or "xor" or "add" or "sub" when operands.Count == 2 && !IsStatus(operands[1]):
                     return Write(operands[1], Combine(mnemonic, operands, bits, state), bits, StatusChange.Load, state);
-                case "inc" or "dec" or "inv" or "swpb" or "rla" or "rra" or "rrc" or "rlc" or "sxt"
-                    when operands.Count == 1 && !IsStatus(operands[0]):
+                case "inc"
+                or "dec"
+                or "inv"
+                or "swpb"
+                or "rla"
+                or "rra"
+                or "rrc"
+                or "rlc"
+                or "sxt" when operands.Count == 1 && !IsStatus(operands[0]):
                     return Write(operands[0], AnyValue.Instance, bits, StatusChange.Load, state);
                 case var harmless when s_harmless.Contains(harmless):
                     return state;
@@ -160,13 +167,7 @@ internal sealed partial class ImageInterpreter
         private bool TryDelayLoop(IReadOnlyList<AssemblyInstruction> instructions, MachineState state)
         {
             var body = instructions.Where(i => i.Mnemonic is not ("" or "nop" or "mov" or "mov.w")).ToArray();
-            if (
-                body
-                is not [
-                    { Mnemonic: "dec" or "dec.w" or "sub" or "sub.w" } step,
-                    { Mnemonic: "jnz" or "jne" },
-                ]
-            )
+            if (body is not [{ Mnemonic: "dec" or "dec.w" or "sub" or "sub.w" } step, { Mnemonic: "jnz" or "jne" }])
             {
                 return false;
             }

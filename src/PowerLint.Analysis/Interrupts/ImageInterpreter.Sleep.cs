@@ -114,10 +114,7 @@ internal sealed partial class ImageInterpreter
             .ToHashSet(StringComparer.Ordinal);
         MachineState? awake = null;
         MachineState? asleepAgain = null;
-        if (
-            modes.Count > 0
-            && _device.SleepModes.All(mode => !modes.Contains(mode.Name) || !mode.Resumes)
-        )
+        if (modes.Count > 0 && _device.SleepModes.All(mode => !modes.Contains(mode.Name) || !mode.Resumes))
         {
             // Waking from such a mode is a reset.
             return (null, null);
@@ -186,8 +183,7 @@ internal sealed partial class ImageInterpreter
 
             var sleepsOn = SleepsOnExit(returned);
             awake = sleepsOn == Tristate.Yes ? awake : Join(awake, Assuming(returned, isAsleep: false));
-            asleepAgain =
-                sleepsOn == Tristate.No ? asleepAgain : Join(asleepAgain, Assuming(returned, isAsleep: true));
+            asleepAgain = sleepsOn == Tristate.No ? asleepAgain : Join(asleepAgain, Assuming(returned, isAsleep: true));
         }
     }
 

@@ -86,7 +86,8 @@ internal sealed partial class ImageInterpreter
     {
         const string prefix = "low_power_mode_";
         var plain = name.TrimStart('_');
-        return plain.Length == prefix.Length + 1
+        return
+            plain.Length == prefix.Length + 1
             && plain.StartsWith(prefix, StringComparison.Ordinal)
             && plain[^1] is >= '0' and <= '4'
             ? s_lowPowerModes[plain[^1] - '0']

@@ -100,8 +100,7 @@ internal sealed partial class ImageInterpreter
             [new FieldCondition(bit, [1])],
         ]);
 
-    private static ulong SavedStatus(int nesting) =>
-        RegisterMap.SavedStatusBase + (ulong)(nesting * SavedStatusStride);
+    private static ulong SavedStatus(int nesting) => RegisterMap.SavedStatusBase + (ulong)(nesting * SavedStatusStride);
 
     private void WriteStatus(
         StatusChange change,
@@ -125,7 +124,10 @@ internal sealed partial class ImageInterpreter
         var sure = value.Known & value.Value & all;
         var after = change switch
         {
-            StatusChange.Set => new KnownBits((before.Known & ~maybe) | sure | (before.Known & before.Value), before.Value | sure),
+            StatusChange.Set => new KnownBits(
+                (before.Known & ~maybe) | sure | (before.Known & before.Value),
+                before.Value | sure
+            ),
             StatusChange.Clear => new KnownBits(
                 (before.Known & ~maybe) | sure | (before.Known & ~before.Value),
                 before.Value & ~sure
@@ -164,14 +166,7 @@ internal sealed partial class ImageInterpreter
         _registers.Copy(state, _map.AddressOf(status), SavedStatus(_activeHandlers.Count), bytes);
         var all = IntegerValue.MaskOf(status.WidthBits);
         var before = _registers.Read(state, status);
-        var decision = Decide(
-            handler,
-            handler.Range,
-            _map.AddressOf(status),
-            bytes,
-            before,
-            new KnownBits(all, 0)
-        );
+        var decision = Decide(handler, handler.Range, _map.AddressOf(status), bytes, before, new KnownBits(all, 0));
         _registers.SetCore(state, status, new KnownBits(all, 0), all, _log.Single(decision));
     }
 

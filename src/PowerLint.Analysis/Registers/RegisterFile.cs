@@ -87,7 +87,13 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
                 current = slot.Register;
                 var whole = Shifted(value.KnownBits, 8 * i, current.WidthBits, slot.Shift, width - i);
                 verdict = GateVerdict(state, current, lost);
-                var covered = Shifted(new KnownBits(ulong.MaxValue, ulong.MaxValue), 8 * i, current.WidthBits, slot.Shift, width - i);
+                var covered = Shifted(
+                    new KnownBits(ulong.MaxValue, ulong.MaxValue),
+                    8 * i,
+                    current.WidthBits,
+                    slot.Shift,
+                    width - i
+                );
                 (open, isOpenForSure) = OpenMask(state, current, whole, covered.Known, lockBefore, lost);
             }
 

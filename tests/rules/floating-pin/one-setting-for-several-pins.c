@@ -15,6 +15,8 @@ int main(void)
     PORTF.PINCTRLUPD = 0xFF;
     // clean: floating-pin PC6
     for (;;) {
-        sleep_mode(); // state: PORTA.PINCONFIG = 0b0000_0100, PORTB.PIN5CTRL = 0b0000_0100, PORTC.PIN7CTRL = 0b0000_0000
+        sleep_mode(); // state: PORTA.PINCONFIG = 0b0000_0100
+        // state@-1: PORTB.PIN5CTRL = 0b0000_0100
+        // state@-2: PORTC.PIN7CTRL = 0b0000_0000
     }
 }

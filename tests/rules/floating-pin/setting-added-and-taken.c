@@ -18,6 +18,8 @@ int main(void)
     PORTA.PINCONFIG = PORT_PULLUPEN_bm;
     PORTA.PINCTRLCLR = 0x02; // finding: floating-pin PA1 proven warning
     for (;;) {
-        sleep_mode(); // state: PORTA.PIN0CTRL = 0b0000_1000, PORTA.PIN1CTRL = 0b0000_0000, PORTA.PIN2CTRL = 0b0000_1100
+        sleep_mode(); // state: PORTA.PIN0CTRL = 0b0000_1000
+        // state@-1: PORTA.PIN1CTRL = 0b0000_0000
+        // state@-2: PORTA.PIN2CTRL = 0b0000_1100
     }
 }

@@ -10,6 +10,7 @@ int main(void)
     CLKCTRL.MCLKCTRLB = CLKCTRL_PEN_bm; // finding: locked-write CLKCTRL.MCLKCTRLB proven warning
     _PROTECTED_WRITE(CLKCTRL.OSC20MCTRLA, CLKCTRL_RUNSTDBY_bm);
     for (;;) {
-        sleep_mode(); // state: CLKCTRL.MCLKCTRLB = 0b0001_0001, CLKCTRL.OSC20MCTRLA = 0b0000_0010
+        sleep_mode(); // state: CLKCTRL.MCLKCTRLB = 0b0001_0001
+        // state@-1: CLKCTRL.OSC20MCTRLA = 0b0000_0010
     }
 }
