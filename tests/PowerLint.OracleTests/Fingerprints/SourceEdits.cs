@@ -5,6 +5,8 @@ namespace PowerLint.OracleTests;
 /// <summary>Edits of C sources that change nothing of what a finding is about.</summary>
 internal static partial class SourceEdits
 {
+    private static readonly TimeSpan Limit = TimeSpan.FromSeconds(1);
+
     /// <summary>All edits, one after the other.</summary>
     public static string ApplyAll(string text) => All.Values.Aggregate(text, (edited, apply) => apply(edited));
 
@@ -35,7 +37,7 @@ internal static partial class SourceEdits
             .Matches(text)
             .Select(match => match.Groups["name"].Value)
             .Distinct(StringComparer.Ordinal)
-            .Where(name => !members.Any(body => Regex.IsMatch(body, $@"\b{name}\b")))
+            .Where(name => !members.Any(body => Regex.IsMatch(body, $@"\b{name}\b", RegexOptions.None, Limit)))
             .ToArray();
         return string.Join(
             '\n',
@@ -46,7 +48,13 @@ internal static partial class SourceEdits
                     var code = comment < 0 ? line : line[..comment];
                     foreach (var name in names)
                     {
-                        code = Regex.Replace(code, $@"(?<![.\w]|->){name}\b", name + "_renamed");
+                        code = Regex.Replace(
+                            code,
+                            $@"(?<![.\w]|->){name}\b",
+                            name + "_renamed",
+                            RegexOptions.None,
+                            Limit
+                        );
                     }
 
                     return code + (comment < 0 ? "" : line[comment..]);
@@ -72,8 +80,14 @@ internal static partial class SourceEdits
 
                     var comment = line.IndexOf("//", StringComparison.Ordinal);
                     var code = comment < 0 ? line : line[..comment];
-                    code = Regex.Replace(code, "^( {4})+", spaces => new string('\t', spaces.Length / 4));
-                    code = Regex.Replace(code, " (?<sign>[|&]?=) ", "  ${sign}\t", RegexOptions.ExplicitCapture);
+                    code = Regex.Replace(
+                        code,
+                        "^( {4})+",
+                        spaces => new string('\t', spaces.Length / 4),
+                        RegexOptions.ExplicitCapture,
+                        Limit
+                    );
+                    code = Regex.Replace(code, " (?<sign>[|&]?=) ", "  ${sign}\t", RegexOptions.ExplicitCapture, Limit);
                     code = code.Replace(", ", ",", StringComparison.Ordinal)
                         .Replace("for (", "for(", StringComparison.Ordinal);
                     return code + (comment < 0 ? "" : line[comment..]);
