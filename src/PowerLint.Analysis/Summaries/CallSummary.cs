@@ -89,8 +89,7 @@ internal sealed class CallSummary
                 _entry.Registers,
                 state.Registers,
                 (address, then, now) => !_footprint.CoversAddress(address) || RegisterByte.AreSame(then, now)
-            )
-            && _footprint.AreSame(_entry.Memory, state.Memory);
+            ) && _footprint.AreSame(_entry.Memory, state.Memory);
     }
 
     /// <summary>The state after the call; null where it does not come back.</summary>
