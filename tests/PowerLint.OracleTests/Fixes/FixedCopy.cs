@@ -36,6 +36,7 @@ internal sealed record FixedCopy(FirmwareCase Firmware, string Shown, string Fol
     /// <summary>Puts the header that cases for parts of the tests share where such a case looks for it.</summary>
     public static void BringSharedHeaders(string root)
     {
+        Directory.CreateSymbolicLink(Path.Combine(root, "families"), RepositoryRoot.Combine("tests", "families"));
         var shared = Directory.CreateDirectory(Path.Combine(root, "arm-layout", "firmware"));
         foreach (
             var header in Directory.EnumerateFiles(RepositoryRoot.Combine("tests", "arm-layout", "firmware"), "*.h")
