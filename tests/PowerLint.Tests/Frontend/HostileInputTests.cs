@@ -128,7 +128,11 @@ public sealed class HostileInputTests : IDisposable
         var mark = Path.Combine(_folder.Path, "was-run");
         var driver = Path.Combine(_folder.Path, "avr-gcc");
         _folder.Write("avr-gcc", $"#!/bin/sh\ntouch '{mark}'\n");
-        File.SetUnixFileMode(driver, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(driver, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+
         _folder.Write("flags.txt", $"-wrapper {driver} -fplugin={driver} -B{_folder.Path} -specs={driver}");
         _folder.Write(
             "compile_commands.json",
