@@ -41,6 +41,6 @@ int main(void)
             NRF_P0->OUTSET = 1u << LAMP;
         else
             NRF_P0->OUTCLR = 1u << LAMP;
-        __WFE(); // finding: full-power-regulator DCDC proven
+        __WFE(); // finding: full-power-regulator DCDC board-dependent
     }
 }
