@@ -29,7 +29,7 @@ static void clock_start(void)
 
 int main(void)
 {
-    POWER_TASKS_CONSTLAT = 1; // finding: shallow-sleep constant-latency → low-power proven
+    POWER_TASKS_CONSTLAT = 1; // finding: shallow-sleep proven {{low-power}}
     CLOCK_TASKS_HFCLKSTART = 1; // finding: oscillator-kept-on HFXO proven
     TIMER1_TASKS_START = 1; // finding: peripheral-on-in-sleep TIMER1 proven
     NRF_P0->OUTCLR = 1u << LAMP;
