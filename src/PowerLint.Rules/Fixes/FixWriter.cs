@@ -288,6 +288,12 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
             return null;
         }
 
+        // Written behind a statement in a branch, it mends that branch alone.
+        if (mend.IsForEveryWay && StatementPlaces.IsInBranch(place))
+        {
+            return null;
+        }
+
         return Statements(mend.Writes, range) is { } lines && _insertion.After(place.Statement, lines) is { } edit
             ? [edit]
             : null;

@@ -52,6 +52,9 @@ internal sealed record Mend
     /// </summary>
     public (FieldReference Field, ulong Old, ulong New)? Renames { get; init; }
 
+    /// <summary>Whether the finding stands on ways that do not pass its cause, too.</summary>
+    public bool IsForEveryWay { get; init; }
+
     /// <summary>Whether it can be applied unseen (<see cref="Fix.IsSafe"/>).</summary>
     public bool IsSafe { get; init; }
 

@@ -31,6 +31,15 @@ internal sealed class StatementPlaces(Image image, SourceTexts sources)
         return found;
     }
 
+    /// <summary>Whether a statement stands in a branch that its function need not take.</summary>
+    public static bool IsInBranch(StatementPlace place) =>
+        Within(place.Function.Body)
+            .Any(statement =>
+                statement is If or Switch
+                && statement != place.Statement
+                && Holds(statement.Range, place.Statement.Range)
+            );
+
     /// <summary>
     /// The statement in braces around a place that is not in a loop which ends: what follows it runs once all passes are done.
     /// </summary>

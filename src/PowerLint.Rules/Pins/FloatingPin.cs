@@ -62,6 +62,7 @@ internal sealed class FloatingPin : IRule
             Place = MendPlace.AfterCause,
             Cause = group.First.Cause,
             Points = [.. group.Points.Select(point => point.Point)],
+            IsForEveryWay = true,
             IsSafe = isOpen,
             Because = isOpen
                 ? $"Nothing outside can reach {Wording.Number(count, "the pad", "the pads")}."

@@ -39,11 +39,12 @@ public sealed partial class AvrDeviceTests
 
     public static TheoryData<string> ClassicParts =>
         [
-            .. Catalog.Names.Where(name =>
-                name.StartsWith("atmega", StringComparison.Ordinal)
-                || name.StartsWith("attiny", StringComparison.Ordinal)
-                || name.StartsWith("at90", StringComparison.Ordinal)
-            ),
+            .. Catalog
+                .Families.Where(family =>
+                    family.Family.StartsWith("atmega", StringComparison.Ordinal)
+                    || family.Family.StartsWith("attiny", StringComparison.Ordinal)
+                )
+                .SelectMany(family => family.Members),
         ];
 
     [Theory]
