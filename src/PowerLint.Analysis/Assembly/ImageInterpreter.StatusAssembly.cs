@@ -258,7 +258,7 @@ internal sealed partial class ImageInterpreter
                     return state.IsUnreachable ? null : state;
                 }
 
-                interpreter._effects++;
+                interpreter.NoteEffect(state);
                 interpreter.NoteUnknownAssembly(assembly, "a write to " + operand, state);
                 return state;
             }

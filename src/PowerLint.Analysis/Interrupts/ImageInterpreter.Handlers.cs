@@ -203,7 +203,7 @@ internal sealed partial class ImageInterpreter
             _registers.Assume(state, stop, isOne: true);
         }
 
-        _effects++;
+        NoteEffect(state);
         NoteSleep(handler.Range, state);
         return Join(running, WakeUp(handler.Range, state));
     }

@@ -114,12 +114,6 @@ internal sealed partial class ImageInterpreter
             .ToHashSet(StringComparer.Ordinal);
         MachineState? awake = null;
         MachineState? asleepAgain = null;
-        if (modes.Count > 0 && _device.SleepModes.All(mode => !modes.Contains(mode.Name) || !mode.Resumes))
-        {
-            // Waking from such a mode is a reset.
-            return (null, null);
-        }
-
         var pending = new List<(Interrupt Interrupt, Function Handler)>();
         foreach (var interrupt in _device.Interrupts)
         {
@@ -207,6 +201,7 @@ internal sealed partial class ImageInterpreter
 
     private void NoteSleep(SourceRange range, MachineState state, bool isAgain = false)
     {
+        Events.Unrepeatable++;
         for (var run = _run; run is not null; run = run.Outer)
         {
             run.HasSleep = true;

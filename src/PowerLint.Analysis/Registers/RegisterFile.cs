@@ -166,6 +166,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
     {
         for (var i = 0; i < bytes; i++)
         {
+            Watched?.Touch(to + (ulong)i);
             state.Registers = state.Registers.Set(to + (ulong)i, ByteAt(state, from + (ulong)i));
         }
     }
