@@ -122,7 +122,7 @@ internal sealed partial class ImageInterpreter
         {
             _handlerAddresses.Add(address);
         }
-        else if (_handlerAddresses.Contains(address))
+        else if (_handlersSleep || _handlerAddresses.Contains(address))
         {
             state.NeedsInterleaving = true;
         }

@@ -17,6 +17,9 @@ internal sealed partial class ImageInterpreter
     private readonly HashSet<ulong> _handlerAddresses = [];
     private readonly List<Function> _activeHandlers = [];
 
+    // A handler has sent the CPU to sleep at its return: what it sleeps in is whatever state the main program was in.
+    private bool _handlersSleep;
+
     /// <summary>Interrupts that have a handler in the image, by number.</summary>
     public IEnumerable<Interrupt> HandledInterrupts => _device.Interrupts.Where(_handlers.ContainsKey);
 
@@ -203,6 +206,7 @@ internal sealed partial class ImageInterpreter
             _registers.Assume(state, stop, isOne: true);
         }
 
+        _handlersSleep = true;
         NoteEffect(state);
         NoteSleep(handler.Range, state);
         return Join(running, WakeUp(handler.Range, state));

@@ -5,7 +5,7 @@ namespace PowerLint.Analysis;
 internal sealed partial class ImageInterpreter
 {
     private readonly Dictionary<
-        (CallChain Chain, int Depth, Function? Interrupting, bool IsInLoop),
+        (CallChain Chain, int Depth, Function? Interrupting, bool IsInLoop, bool HandlersSleep),
         CallMemory
     > _callMemories = [];
     private CallRecording? _recording;
@@ -28,7 +28,13 @@ internal sealed partial class ImageInterpreter
             return RunBody(frame, arguments, state);
         }
 
-        var key = (frame.Chain, frame.Depth, _activeHandlers.Count > 0 ? _activeHandlers[0] : null, _run is not null);
+        var key = (
+            frame.Chain,
+            frame.Depth,
+            _activeHandlers.Count > 0 ? _activeHandlers[0] : null,
+            _run is not null,
+            _handlersSleep
+        );
         if (!_callMemories.TryGetValue(key, out var memory))
         {
             memory = new CallMemory();

@@ -60,4 +60,38 @@ public sealed class StatusOnExitTests
             );
         }
     }
+
+    [Fact]
+    public void A_handler_that_stops_the_cpu_at_its_return_does_so_wherever_it_came()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write(
+            "main.c",
+            """
+            #include <msp430.h>
+            static void step(void) { P1OUT ^= BIT6; P1OUT |= BIT0; }
+            __attribute__((interrupt(PORT1_VECTOR))) void lid(void) { P1IFG = 0; __bis_status_register_on_exit(LPM3_bits); }
+            int main(void) { WDTCTL = WDTPW | WDTHOLD; P1DIR = 0xF7; P1OUT = 8; P1IE = 8; __enable_interrupt(); for (;;) step(); }
+            """
+        );
+        var result = TestConsole.Run(
+            folder.Path,
+            "state",
+            "--format",
+            "json",
+            "main.c",
+            "--",
+            "-mmcu=msp430g2553",
+            "-isystem",
+            "/usr/msp430/include"
+        );
+        using var state = JsonDocument.Parse(result.Output);
+        var seen = state
+            .RootElement.GetProperty("points")
+            .EnumerateArray()
+            .Select(point => point.GetProperty("registers").GetProperty("P1OUT"))
+            .Select(output => (output.GetProperty("known").GetString(), output.GetProperty("value").GetString()))
+            .ToArray();
+        Assert.Contains(seen, output => output is not ("0xff", "0x08"));
+    }
 }
