@@ -3,14 +3,20 @@ namespace PowerLint.Devices;
 /// <summary>Names that a misspelt one may have meant.</summary>
 public static class NearestNames
 {
-    /// <summary>Up to some names, nearest first, none further than a third of the word's length and two letters.</summary>
+    // Less is the beginning of too many names.
+    private const int ShortestBeginning = 4;
+
+    /// <summary>
+    /// Up to some names, nearest first, none further than a third of the word's length and two letters. A name that begins with the
+    /// word is one letter away: what is left out is its ending.
+    /// </summary>
     public static IReadOnlyList<string> Of(string word, IEnumerable<string> names, int count)
     {
         var limit = 2 + (word.Length / 3);
         return
         [
             .. names
-                .Select(name => (Name: name, Distance: Distance(word, name)))
+                .Select(name => (Name: name, Distance: IsBeginning(word, name) ? 1 : Distance(word, name)))
                 .Where(n => n.Distance <= limit)
                 .OrderBy(n => n.Distance)
                 .ThenBy(n => n.Name, StringComparer.Ordinal)
@@ -22,6 +28,11 @@ public static class NearestNames
     /// <summary>A hint to put behind an error message, or nothing.</summary>
     public static string Hint(string word, IEnumerable<string> names) =>
         Of(word, names, 1) is [var nearest] ? $"; did you mean '{nearest}'?" : "";
+
+    private static bool IsBeginning(string word, string name) =>
+        word.Length >= ShortestBeginning
+        && name.Length > word.Length
+        && name.StartsWith(word, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Letters to insert, delete or replace (Levenshtein 1966), whatever their case.</summary>
     internal static int Distance(string left, string right)
