@@ -83,9 +83,7 @@ internal sealed partial class ImageInterpreter
             switch (mnemonic)
             {
                 case "wfe":
-                    // An interrupt since the last one leaves its event behind: this does not sleep then.
-                    state.Tests = [];
-                    return interpreter.ExecuteSleep(assembly, assembly.Range, state);
+                    return interpreter.ExecuteWaitForEvent(assembly, assembly.Range, state);
                 case "wfi":
                     return interpreter.ExecuteSleep(assembly, assembly.Range, state);
                 case "cpsie" or "cpsid" when operands is [var mask] && mask.Contains('i', StringComparison.Ordinal):

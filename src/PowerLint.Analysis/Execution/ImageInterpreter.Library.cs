@@ -416,9 +416,7 @@ internal sealed partial class ImageInterpreter
         switch (name)
         {
             case "__WFE" or "__wfe" or "__builtin_arm_wfe":
-                // An interrupt since the last one leaves its event behind: this does not sleep then.
-                state.Tests = [];
-                state.Become(ExecuteSleep(call, call.Range, state.Copy()));
+                state.Become(ExecuteWaitForEvent(call, call.Range, state.Copy()));
                 return AnyValue.Instance;
             case "__builtin_avr_sleep" or "__sleep" or "__WFI" or "__wfi" or "__builtin_arm_wfi":
                 state.Become(ExecuteSleep(call, call.Range, state.Copy()));

@@ -28,8 +28,9 @@ internal sealed partial class ImageInterpreter
         foreach (var function in _image.Handlers)
         {
             var handler = function.Handler!;
-            var interrupt = _device.Interrupts.FirstOrDefault(i => Handles(handler, i));
-            if (interrupt is null)
+            // Several sources may share a vector.
+            var interrupts = _device.Interrupts.Where(i => Handles(handler, i)).ToArray();
+            if (interrupts is [])
             {
                 Events.Limit(
                     "unknown-vector",
@@ -40,7 +41,11 @@ internal sealed partial class ImageInterpreter
             }
             else
             {
-                _handlers.TryAdd(interrupt, function);
+                foreach (var interrupt in interrupts)
+                {
+                    _handlers.TryAdd(interrupt, function);
+                }
+
                 _handlerChains.TryAdd(function, CallChain.Enter(function, handler.SpelledVector));
             }
         }

@@ -50,6 +50,26 @@ internal sealed partial class ImageInterpreter
         return LetHandlersIn(after);
     }
 
+    /// <summary>Executes the instruction that waits for an event. An interrupt since the last one leaves its event behind: it does not sleep then.</summary>
+    private MachineState? ExecuteWaitForEvent(object node, SourceRange range, MachineState state)
+    {
+        state.Tests = [];
+        if (_device.Sleep.WaitsForEvent is not { } waits)
+        {
+            return ExecuteSleep(node, range, state);
+        }
+
+        // The bit is up for the length of the wait; what waits for interrupts finds it down.
+        _registers.SetBit(state, waits, isOne: true, DecisionSet.Reset);
+        var awake = ExecuteSleep(node, range, state);
+        if (awake is not null)
+        {
+            _registers.SetBit(awake, waits, isOne: false, DecisionSet.Reset);
+        }
+
+        return awake;
+    }
+
     /// <summary>Goes to sleep where a write to a register does so: a power-off register takes effect at once.</summary>
     private void SleepByWrite(ulong address, int width, object node, SourceRange range, MachineState state)
     {

@@ -24,7 +24,7 @@ public sealed class SleepMode
     public override string ToString() => Name;
 }
 
-/// <summary>An interrupt source.</summary>
+/// <summary>An interrupt source. Several may share a vector, and then its name and number.</summary>
 public sealed class Interrupt
 {
     /// <summary>The vector as the vendor's header writes it: <c>WDT_vect</c>, <c>PORT1_VECTOR</c>, <c>TIM2_IRQHandler</c>.</summary>
@@ -119,6 +119,10 @@ public sealed class Peripheral
 /// it was, or what the handler has made of that. Null where there is a sleep instruction.
 /// </param>
 /// <param name="StopsCpu">The bit of the status register that stops the CPU, or null.</param>
+/// <param name="WaitsForEvent">
+/// The internal bit that is 1 while the CPU waits for an event and 0 while it waits for an interrupt, or null where there is one
+/// sleep instruction only.
+/// </param>
 public sealed record SleepControl(
     Condition Enable,
     FieldReference? EnableField,
@@ -128,5 +132,6 @@ public sealed record SleepControl(
     FieldReference? SleepOnExit = null,
     Condition? Trigger = null,
     Register? StatusRegister = null,
-    FieldReference? StopsCpu = null
+    FieldReference? StopsCpu = null,
+    FieldReference? WaitsForEvent = null
 );

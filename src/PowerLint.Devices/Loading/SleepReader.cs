@@ -54,6 +54,14 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             reading.Errors.Add(node, "'stops-cpu' names one bit of a register of kind internal");
         }
 
+        var waitsForEvent = entry.Take("waits-for-event") is ScalarNode wait
+            ? FieldReferences.Read(wait, reading)
+            : null;
+        if (waitsForEvent is { Register.Kind: not RegisterKind.Internal } or { WidthBits: not 1 })
+        {
+            reading.Errors.Add(node, "'waits-for-event' names one bit of a register of kind internal");
+        }
+
         var enableField = entry.Take("enable-bit") is ScalarNode bit ? FieldReferences.Read(bit, reading) : null;
         var control = new SleepControl(
             enableField is null
@@ -72,7 +80,8 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 : stopsCpu,
             entry.Take("trigger") is { } trigger ? ConditionReader.Read(trigger, reading) : null,
             stopsCpu?.Register,
-            stopsCpu
+            stopsCpu,
+            waitsForEvent
         );
         entry.Finish();
         return control;
@@ -119,7 +128,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
     public ImmutableArray<Interrupt> ReadInterrupts(ICollection<string> peripherals)
     {
         var numbers = new Dictionary<int, string>();
-        var names = new HashSet<string>(StringComparer.Ordinal);
+        var names = new Dictionary<string, int>(StringComparer.Ordinal);
         var interrupts = new List<Interrupt>();
         var levels = ReadLevels();
         foreach (var (name, value) in reading.Section(document, "interrupts"))
@@ -130,7 +139,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             var (cleared, clearedWhen) = ReadClearedAtEntry(entry);
             var interrupt = new Interrupt
             {
-                Name = name.Text,
+                Name = entry.Text("vector") ?? name.Text,
                 OtherNames = entry.Texts("other-names"),
                 Number = ReadVector(entry),
                 Peripheral = (peripheral as ScalarNode)?.Text,
@@ -143,7 +152,11 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 IsPeriodic = entry.Flag("periodic", otherwise: false),
             };
             entry.Finish();
-            if (interrupt.HasVector && !numbers.TryAdd(interrupt.Number, interrupt.Name))
+            if (
+                interrupt.HasVector
+                && !numbers.TryAdd(interrupt.Number, interrupt.Name)
+                && !string.Equals(numbers[interrupt.Number], interrupt.Name, StringComparison.Ordinal)
+            )
             {
                 reading.Errors.Add(
                     value,
@@ -153,7 +166,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
 
             foreach (var spelling in interrupt.OtherNames.Prepend(interrupt.Name))
             {
-                if (!names.Add(spelling))
+                if (!names.TryAdd(spelling, interrupt.Number) && names[spelling] != interrupt.Number)
                 {
                     reading.Errors.Add(value, $"two interrupts are called {spelling}");
                 }

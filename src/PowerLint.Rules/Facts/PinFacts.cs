@@ -71,13 +71,14 @@ internal sealed class PinFacts(RuleContext context, PointFacts point, Pin pin)
 
     /// <summary>
     /// The writes that decide that the pin floats, by ordinal: to its own bits, and to global switches where they stand in the
-    /// way. Where paths differ in who wrote a bit, those count that leave it as it must not be.
+    /// way, but not the choice of the sleep mode. Where paths differ in who wrote a bit, those count that leave it as it must not be.
     /// </summary>
     public ImmutableArray<Decision> DecidingWrites(PinSwitches switches) =>
         [
             .. Conditions
                 .SelectMany(condition => condition.Alternatives)
                 .SelectMany(alternative => alternative)
+                .Where(part => !switches.SelectMode(part.Field))
                 .Where(part => !switches.AreShared(part.Field) || State.Evaluate(part) != Tristate.Yes)
                 .SelectMany(part => Spoiling(part, State.DecisionsOf(part.Field)))
                 .Distinct()
@@ -108,13 +109,21 @@ internal sealed class PinFacts(RuleContext context, PointFacts point, Pin pin)
         && !Result.Uses(peripheral);
 }
 
-/// <summary>Tells a pin's own bits from switches that many pins share (a global pull switch).</summary>
+/// <summary>
+/// Tells a pin's own bits from switches that many pins share (a global pull switch), and both from those that select the sleep mode
+/// (pulls may be in force in some modes only).
+/// </summary>
 internal sealed class PinSwitches
 {
     private readonly HashSet<(Register Register, ulong Mask)> _shared;
+    private readonly HashSet<(Register Register, ulong Mask)> _modes;
 
     public PinSwitches(DeviceModel device)
     {
+        _modes =
+        [
+            .. device.SleepModes.SelectMany(mode => mode.Selected.Fields).Select(field => (field.Register, field.Mask)),
+        ];
         _shared =
         [
             .. device
@@ -129,6 +138,9 @@ internal sealed class PinSwitches
                 .Select(users => users.Key),
         ];
     }
+
+    /// <summary>Whether the bits select the sleep mode.</summary>
+    public bool SelectMode(FieldReference field) => _modes.Contains((field.Register, field.Mask));
 
     /// <summary>Whether several pins hang on the bits.</summary>
     public bool AreShared(FieldReference field) => _shared.Contains((field.Register, field.Mask));

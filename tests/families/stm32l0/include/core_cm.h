@@ -6,13 +6,13 @@
 #define __IO volatile
 
 typedef struct {
-    __IO uint32_t ISER[1];
-    uint32_t RESERVED0[31];
-    __IO uint32_t ICER[1];
-    uint32_t RESERVED1[31];
-    __IO uint32_t ISPR[1];
-    uint32_t RESERVED2[31];
-    __IO uint32_t ICPR[1];
+    __IO uint32_t ISER[8];
+    uint32_t RESERVED0[24];
+    __IO uint32_t ICER[8];
+    uint32_t RESERVED1[24];
+    __IO uint32_t ISPR[8];
+    uint32_t RESERVED2[24];
+    __IO uint32_t ICPR[8];
 } NVIC_Type;
 
 typedef struct {
@@ -29,6 +29,7 @@ typedef struct {
 
 #define SCB_SCR_SLEEPONEXIT_Msk (1UL << 1)
 #define SCB_SCR_SLEEPDEEP_Msk (1UL << 2)
+#define SCB_SCR_SEVONPEND_Msk (1UL << 4)
 #define SysTick_CTRL_ENABLE_Msk (1UL << 0)
 #define SysTick_CTRL_TICKINT_Msk (1UL << 1)
 #define SysTick_CTRL_CLKSOURCE_Msk (1UL << 2)

@@ -1,0 +1,4 @@
+#ifndef CLOCK_H
+#define CLOCK_H
+void clock_start(void);
+#endif

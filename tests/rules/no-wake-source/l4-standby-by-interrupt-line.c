@@ -1,0 +1,17 @@
+// device: stm32l476xx
+// No interrupt line ends standby.
+#include "../../families/stm32l4/include/stm32l4xx.h"
+
+void EXTI0_IRQHandler(void) { EXTI->PR1 = 1; }
+
+int main(void)
+{
+    EXTI->RTSR1 |= 1;
+    EXTI->IMR1 |= 1;
+    NVIC_EnableIRQ(EXTI0_IRQn);
+    RCC->APB1ENR1 |= RCC_APB1ENR1_PWREN;
+    PWR->CR1 |= PWR_CR1_LPMS_STANDBY;
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    for (;;)
+        __WFI(); // finding: no-wake-source SLEEP proven
+}

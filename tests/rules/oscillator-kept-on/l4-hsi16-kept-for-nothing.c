@@ -1,0 +1,18 @@
+// device: stm32l476xx
+// The 16 MHz oscillator is told to run on in stop, and nothing there wants it.
+#include "../../families/stm32l4/include/stm32l4xx.h"
+
+void EXTI0_IRQHandler(void) { EXTI->PR1 = 1; }
+
+int main(void)
+{
+    EXTI->RTSR1 |= 1;
+    EXTI->IMR1 |= 1;
+    NVIC_EnableIRQ(EXTI0_IRQn);
+    RCC->CR |= RCC_CR_HSION | RCC_CR_HSIKERON; // finding: oscillator-kept-on HSI16 proven
+    RCC->APB1ENR1 |= RCC_APB1ENR1_PWREN;
+    PWR->CR1 |= PWR_CR1_LPMS_STOP1;
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    for (;;)
+        __WFI();
+}

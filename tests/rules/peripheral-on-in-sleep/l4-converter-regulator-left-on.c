@@ -1,0 +1,21 @@
+// device: stm32l476xx
+// The converter's regulator draws until deep power-down.
+#include "../../families/stm32l4/include/stm32l4xx.h"
+
+void EXTI0_IRQHandler(void) { EXTI->PR1 = 1; }
+
+int main(void)
+{
+    EXTI->RTSR1 |= 1;
+    EXTI->IMR1 |= 1;
+    NVIC_EnableIRQ(EXTI0_IRQn);
+    RCC->AHB2ENR |= RCC_AHB2ENR_ADCEN;
+    ADC1->CR = 0;
+    ADC1->CR = ADC_CR_ADVREGEN; // finding: peripheral-on-in-sleep ADC1 proven
+    RCC->AHB2ENR &= ~RCC_AHB2ENR_ADCEN;
+    RCC->APB1ENR1 |= RCC_APB1ENR1_PWREN;
+    PWR->CR1 |= PWR_CR1_LPMS_STOP2;
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    for (;;)
+        __WFI();
+}

@@ -1,0 +1,19 @@
+// device: stm32l476xx
+// The reference buffer goes on in stop 1.
+#include "../../families/stm32l4/include/stm32l4xx.h"
+
+void EXTI0_IRQHandler(void) { EXTI->PR1 = 1; }
+
+int main(void)
+{
+    EXTI->RTSR1 |= 1;
+    EXTI->IMR1 |= 1;
+    NVIC_EnableIRQ(EXTI0_IRQn);
+    RCC->APB2ENR |= RCC_APB2ENR_SYSCFGEN;
+    VREFBUF->CSR = VREFBUF_CSR_ENVR; // finding: peripheral-on-in-sleep VREFBUF proven
+    RCC->APB1ENR1 |= RCC_APB1ENR1_PWREN;
+    PWR->CR1 |= PWR_CR1_LPMS_STOP1;
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    for (;;)
+        __WFI();
+}
