@@ -75,6 +75,7 @@ typedef struct {
 #define GPIOC ((GPIO_TypeDef *)0x50000800UL)
 
 #define RCC_CR_HSION (1UL << 0)
+#define RCC_CR_HSIKERON (1UL << 1)
 #define RCC_CR_HSIRDY (1UL << 2)
 #define RCC_CFGR_MCOSEL_Pos 24
 #define RCC_CFGR_SW_HSI 1UL
@@ -91,6 +92,8 @@ typedef struct {
 #define RCC_APB1ENR_PWREN (1UL << 28)
 #define RCC_CCIPR_LPUART1SEL_1 (1UL << 11)
 #define RCC_CCIPR_LPUART1SEL_0 (1UL << 10)
+#define RCC_CSR_LSION (1UL << 0)
+#define RCC_CSR_LSIRDY (1UL << 1)
 #define RCC_CSR_LSEON (1UL << 8)
 #define RCC_CSR_LSERDY (1UL << 9)
 #define RCC_CSR_RTCSEL_LSE (1UL << 16)
