@@ -81,10 +81,20 @@ internal static class ProtectionRules
                     : HaveOneKey(current?.Protection, protection) ? null
                     : current;
             case ProtectionKind.KeySequence:
-                var seen = current is not null && HaveOneKey(current.Protection, protection) ? current.KeysSeen : 0;
-                return seen < protection.Keys.Length && Matches(protection.Keys[seen], protection.KeyMask, written)
-                    ? new OpenLock(protection, 0, seen + 1)
-                    : current;
+                var isMine = current is not null && HaveOneKey(current.Protection, protection);
+                var seen = isMine ? current!.KeysSeen : 0;
+                if (seen < protection.Keys.Length && Matches(protection.Keys[seen], protection.KeyMask, written))
+                {
+                    return new OpenLock(protection, 0, seen + 1);
+                }
+
+                // A wrong key closes the lock, unless it is the first one of the next sequence.
+                if (Matches(protection.Keys[0], protection.KeyMask, written))
+                {
+                    return seen == protection.Keys.Length ? current : new OpenLock(protection, 0, 1);
+                }
+
+                return isMine ? null : current;
             default:
                 return current;
         }

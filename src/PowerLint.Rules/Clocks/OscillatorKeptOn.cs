@@ -57,6 +57,12 @@ internal sealed class OscillatorKeptOn : IRule
             ? point.State.Evaluate(consumer.When).And(point.IsOn(peripheral)).And(point.Works(peripheral))
             : point.State.Evaluate(consumer.When);
 
+    // A program that waits for the ready bit would wait for ever.
+    private static bool IsWaitedFor(RuleContext context, FieldReference field) =>
+        context.Device.FollowingFields.Any(follows =>
+            follows.Leader == field && context.Result.Reads(follows.Follower)
+        );
+
     // Pins that a crystal sits on become plain inputs without a level once it is off.
     private static bool HasPins(DeviceModel device, FieldReference field) =>
         device.Pins.SelectMany(pin => pin.Functions).Any(function => function.When.Fields.Contains(field));
@@ -65,7 +71,7 @@ internal sealed class OscillatorKeptOn : IRule
     {
         if (
             Opposites.Of(group.First.Point.State, oscillator.On, _ => true) is not { } writes
-            || writes.Any(w => HasPins(context.Device, w.Field))
+            || writes.Any(w => HasPins(context.Device, w.Field) || IsWaitedFor(context, w.Field))
         )
         {
             return null;

@@ -26,6 +26,7 @@ static void sleep_short(void)
 int main(void)
 {
     EIMSK = _BV(INT0);
+    DDRA = _BV(PA0);
     WDTCSR |= _BV(WDIE);
     set_sleep_mode(SLEEP_MODE_PWR_DOWN);
     sei();

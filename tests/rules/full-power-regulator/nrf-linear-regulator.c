@@ -1,0 +1,20 @@
+// device: nrf52832_xxaa
+// flags: -DNRF52832_XXAA
+// The switching regulator wants an inductor on the board.
+#include "nrf52.h"
+
+void RTC0_IRQHandler(void)
+{
+    NRF_RTC0->EVENTS_TICK = 0;
+}
+
+int main(void)
+{
+    CLOCK_TASKS_LFCLKSTART = 1;
+    NRF_RTC0->INTENSET = 1;
+    NVIC_ISER0 = 1u << RTC0_IRQn;
+    NRF_RTC0->TASKS_START = 1;
+    for (;;) {
+        __WFE(); // finding: full-power-regulator DCDC board-dependent note {{inductor}}
+    }
+}
