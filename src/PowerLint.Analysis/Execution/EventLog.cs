@@ -37,7 +37,8 @@ internal sealed record WaitEvent(
     Function Function,
     string? Callee,
     double? Cycles,
-    Moment Moment
+    Moment Moment,
+    double? Seconds = null
 );
 
 /// <summary>A polling loop, as it happened.</summary>
@@ -94,6 +95,9 @@ internal sealed class SleepVisits(SourceRange range, Function function, CallChai
 /// <summary>All that happens during the run and that rules ask for later; nothing here influences the run.</summary>
 internal sealed class EventLog
 {
+    /// <summary>A log to be thrown away, which knows the same tests.</summary>
+    public EventLog Scratch() => new() { Tests = Tests };
+
     /// <summary>
     /// Counts what was noted of a whole state or of a moment, so that a call in which it happened is run again and not repeated
     /// from memory. Whoever adds such an event counts it here.
@@ -121,7 +125,7 @@ internal sealed class EventLog
     public HashSet<(Register Register, ulong Mask, Moment Moment)> FlagClears { get; } = [];
 
     /// <summary>What each test looks at that handlers or hardware change.</summary>
-    public Dictionary<object, TestSite> Tests { get; } = new(ReferenceEqualityComparer.Instance);
+    public Dictionary<object, TestSite> Tests { get; private init; } = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The tests before each sleep instruction and way to it, over all visits; null for one that is no longer there.</summary>
     public Dictionary<

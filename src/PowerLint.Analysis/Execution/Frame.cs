@@ -34,13 +34,16 @@ internal sealed class JumpScope
 }
 
 /// <summary>An execution of a loop, to tell later whether it was the endless one.</summary>
-internal sealed class LoopRun(Loop? loop, Statement place, CallChain chain, LoopRun? outer)
+internal sealed class LoopRun(Loop? loop, Statement place, CallChain chain, int depth, LoopRun? outer)
 {
     public Loop? Loop { get; } = loop;
 
     public Statement Place { get; } = place;
 
     public CallChain Chain { get; } = chain;
+
+    /// <summary>The depth of the frame that it runs in.</summary>
+    public int Depth { get; } = depth;
 
     public LoopRun? Outer { get; } = outer;
 
@@ -59,6 +62,9 @@ internal sealed class LoopRun(Loop? loop, Statement place, CallChain chain, Loop
     public MachineState? Head { get; set; }
 
     public MachineState? LaterHead { get; set; }
+
+    /// <summary>The state in which an outermost loop was entered.</summary>
+    public MachineState? FirstHead { get; set; }
 
     /// <summary>
     /// Whether it is never left: it goes round, or it would if the sleep in its first pass ever ended.

@@ -288,7 +288,7 @@ internal sealed partial class ImageInterpreter
                 var isOne = pointer.Targets.Length == 1 && pointer.Address is null;
                 foreach (var target in pointer.Targets)
                 {
-                    NoteStore(target.Region, state);
+                    NoteStore(target.Region, state, _trial is not { } trial || !IsCountingStore(trial, target, node));
                     NoteHandlerWrite(target.Region, target.Offset, value, node);
                     _memory.Write(state, target.Region, target.Offset, width, Plain(value), isOne);
                 }
@@ -327,10 +327,11 @@ internal sealed partial class ImageInterpreter
         bool isCertain
     )
     {
-        NoteEffect(state);
+        NoteEffect(state, isWork: false);
         var integer = value as IntegerValue ?? IntegerValue.Unknown(8 * width);
         if (address.Exact is null || address.Exact.Length > MaximumAddresses)
         {
+            _trial?.NoteWork();
             AddUnknownCallee(state, "a write to an address that is not known");
             Events.Limit(
                 "unknown-address",
@@ -352,7 +353,15 @@ internal sealed partial class ImageInterpreter
                 width,
                 integer,
                 isCertain && address.IsConstant,
-                (before, after) => made = Decide(node, range, at, width, before, after),
+                (before, after) =>
+                {
+                    if (_trial is { } trial && IsWorkOnRegister(trial, at, width, integer, before, after))
+                    {
+                        trial.NoteWork();
+                    }
+
+                    return made = Decide(node, range, at, width, before, after);
+                },
                 lost =>
                 {
                     (losing ??= []).Add(lost.Register);

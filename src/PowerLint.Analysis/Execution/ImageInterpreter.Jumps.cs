@@ -18,7 +18,10 @@ internal sealed partial class ImageInterpreter
             }
         }
 
+        var isOpen = _frame.Jumps.Count > 1;
+        OpenWays(isOpen, 1);
         var end = Execute(choice.Body, null);
+        OpenWays(isOpen, -1);
         end = Join(end, _scope.Broken);
         outer.Continued = _scope.Continued;
         _scope = outer;

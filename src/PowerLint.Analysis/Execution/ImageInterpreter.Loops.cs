@@ -53,6 +53,8 @@ internal sealed partial class ImageInterpreter
         var (waitsBefore, effectsBefore) = (Events.Waits.Count, _effects);
         MachineState? exits = null;
         var isFirst = true;
+        var entry = state;
+        var openWays = 0;
         while (true)
         {
             var isOpen = watch.IsOpen || (!isFirst && loop.Condition is null or IntegerConstant);
@@ -92,7 +94,23 @@ internal sealed partial class ImageInterpreter
             }
 
             watch.End(loop, exits is not null || !ReferenceEquals(returnedBefore, _frame.Returned));
+            if (isFirst && watch.IsOpen && exits is not null && _effects == effectsBefore && entry is not null)
+            {
+                NoteTickWait(loop, entry);
+            }
+
+            if (isFirst && watch.IsOpen && _trial is not null)
+            {
+                _trial.OpenWays++;
+                openWays++;
+            }
+
             isFirst = false;
+        }
+
+        if (_trial is not null)
+        {
+            _trial.OpenWays -= openWays;
         }
 
         GatherWaits(loop, waitsBefore, effectsBefore, watch.WasOpen || exits is null);
@@ -171,6 +189,7 @@ internal sealed partial class ImageInterpreter
 
         if (!IsInHandler)
         {
+            run.FirstHead ??= run.Outer is null ? state : null;
             run.Head = Join(run.Head, state);
             if (run.Pass > 0)
             {
@@ -200,7 +219,7 @@ internal sealed partial class ImageInterpreter
 
     private LoopRun OpenRun(Loop? loop, Statement place)
     {
-        var run = new LoopRun(loop, place, _frame.Chain, _run);
+        var run = new LoopRun(loop, place, _frame.Chain, _frame.Depth, _run);
         if (!IsInHandler)
         {
             Events.Runs.Add(run);
@@ -219,7 +238,7 @@ internal sealed partial class ImageInterpreter
             if (run.WasLeft)
             {
                 // Only the endless loop's heads are asked for; others would keep their states alive.
-                run.Head = run.LaterHead = null;
+                run.Head = run.LaterHead = run.FirstHead = null;
             }
         }
     }

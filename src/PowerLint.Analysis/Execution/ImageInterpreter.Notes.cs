@@ -198,13 +198,13 @@ internal sealed partial class ImageInterpreter
         }
     }
 
-    private void NoteStore(Region region, MachineState state)
+    private void NoteStore(Region region, MachineState state, bool isWork = true)
     {
         NoteAccess(region);
         if (region.Global is not null)
         {
             ForgetTestsOf(region, state);
-            NoteEffect(state);
+            NoteEffect(state, isWork);
             if (!IsInHandler && _handlerRegions.Contains(region))
             {
                 state.NeedsInterleaving = true;

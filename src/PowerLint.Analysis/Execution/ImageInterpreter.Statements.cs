@@ -249,8 +249,12 @@ internal sealed partial class ImageInterpreter
             whenFalse = whenFalse is null ? null : LetHandlersIn(whenFalse);
         }
 
+        var isOpen = whenTrue is not null && whenFalse is not null;
+        OpenWays(isOpen, 1);
         var then = Execute(branch.Then, whenTrue);
-        return (then, branch.Else is null ? whenFalse : Execute(branch.Else, whenFalse));
+        var otherwise = branch.Else is null ? whenFalse : Execute(branch.Else, whenFalse);
+        OpenWays(isOpen, -1);
+        return (then, otherwise);
     }
 
     private void ExecuteReturn(Return result, MachineState state)

@@ -65,7 +65,7 @@ internal sealed partial class ImageInterpreter
 
     private void NoteHandlerWrite(Region region, IntegerValue offset, AbstractValue value, object node)
     {
-        if (!IsInHandler || region.Global is null || !offset.IsConstant)
+        if (!IsInHandler || region.Global is null || !offset.IsConstant || _trial is not null)
         {
             return;
         }
@@ -111,9 +111,14 @@ internal sealed partial class ImageInterpreter
         }
     }
 
-    private void NoteEffect(MachineState state)
+    private void NoteEffect(MachineState state, bool isWork = true)
     {
         _effects++;
+        if (isWork)
+        {
+            _trial?.NoteWork();
+        }
+
         if (!IsInHandler)
         {
             state.Idle = null;

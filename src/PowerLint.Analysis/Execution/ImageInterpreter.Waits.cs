@@ -68,10 +68,27 @@ internal sealed partial class ImageInterpreter
         return loop.IsVolatile ? 9 : 4;
     }
 
-    private void NoteWait(WaitKind kind, SourceRange range, string? callee, double? cycles)
+    // A loop that only looks at what a periodic handler counts waits for so many of its periods.
+    private void NoteTickWait(Loop loop, MachineState entry)
     {
+        if (_trial is null && !IsInHandler && TicksUntilLeft(loop, entry) is var (ticks, interrupt))
+        {
+            var period = PeriodLength.Of(interrupt, new RegisterView(_registers, entry));
+            NoteWait(
+                WaitKind.TickCount,
+                loop.Range,
+                callee: null,
+                period is { ClockHertz: null } ? ticks * (double)period.Pulses : null,
+                period?.Seconds(cpuHertz: null) * ticks
+            );
+        }
+    }
+
+    private void NoteWait(WaitKind kind, SourceRange range, string? callee, double? cycles, double? seconds = null)
+    {
+        _trial?.NoteWork();
         var (place, function, _) = _frame.Chain.UserPlace(range);
-        Events.Waits.Add(new WaitEvent(kind, place, function, callee, cycles, Now));
+        Events.Waits.Add(new WaitEvent(kind, place, function, callee, cycles, Now, seconds));
     }
 
     /// <summary>

@@ -38,6 +38,7 @@ internal sealed partial class ImageInterpreter
         _image = image;
         _device = device;
         _options = options;
+        _stepLimit = options.StepBudget;
         _cancellation = cancellation;
         _regions = new RegionTable(image, FillInitialContents);
         _memory = new MemoryModel(_regions);
@@ -48,7 +49,7 @@ internal sealed partial class ImageInterpreter
         BindHandlers();
     }
 
-    public EventLog Events { get; } = new();
+    public EventLog Events { get; private set; } = new();
 
     public RegisterFile Registers => _registers;
 
@@ -112,7 +113,7 @@ internal sealed partial class ImageInterpreter
 
     private void Step()
     {
-        if (++_steps > _options.StepBudget)
+        if (++_steps > _stepLimit)
         {
             throw new StepBudgetExceededException();
         }

@@ -69,6 +69,11 @@ internal sealed partial class ImageInterpreter
             return null;
         }
 
+        if (_trial is not null)
+        {
+            return state;
+        }
+
         if (!state.NeedsInterleaving || _handlers.Count == 0 || _activeHandlers.Count >= MaximumHandlerNesting)
         {
             return state;

@@ -11,6 +11,11 @@ internal sealed partial class ImageInterpreter
     /// </summary>
     private MachineState? ExecuteSleep(object node, SourceRange range, MachineState state)
     {
+        if (_trial is { } trial)
+        {
+            return SleepInTrial(state, trial);
+        }
+
         NoteEffect(state);
         Events.Unrepeatable++;
         NoteTestsBeforeSleep(range, state);

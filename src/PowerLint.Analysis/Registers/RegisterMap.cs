@@ -61,6 +61,18 @@ internal sealed class RegisterMap
         SharedWrites = Index(device.SharedWrites, s => s.Targets);
         Windows = device.Windows.ToDictionary(w => w.Window);
         SleepTriggers = device.Sleep.Trigger is { } trigger ? [.. trigger.Fields.Select(f => f.Register)] : [];
+        SleepControls =
+        [
+            .. device
+                .SleepModes.SelectMany(mode => mode.Selected.Fields)
+                .Concat(device.Sleep.Enable.Fields)
+                .Select(field => field.Register),
+        ];
+        if (device.Sleep.GlobalInterruptEnable is { Register: var mask })
+        {
+            SleepControls.Add(mask);
+        }
+
         MaskedWrites = Index(device.MaskedWrites, m => [m.Trigger]);
         Followers = Index(device.FollowingFields, f => [f.Leader.Register]);
         var latched = device
@@ -116,6 +128,9 @@ internal sealed class RegisterMap
 
     /// <summary>Registers by whose write the part may go to sleep.</summary>
     public HashSet<Register> SleepTriggers { get; }
+
+    /// <summary>Registers that enable and choose sleep, and let interrupts through.</summary>
+    public HashSet<Register> SleepControls { get; }
 
     /// <summary>Latched conditions by a register that they look at.</summary>
     public ILookup<Register, Condition> Latched { get; }

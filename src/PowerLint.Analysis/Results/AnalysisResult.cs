@@ -28,6 +28,15 @@ public abstract class AnalysisResult
     /// <summary>Busy waits, in source order.</summary>
     public required ImmutableArray<BusyWait> BusyWaits { get; init; }
 
+    /// <summary>Periodic wake-ups, by interrupt number.</summary>
+    public ImmutableArray<PeriodicWake> PeriodicWakes { get; init; } = [];
+
+    /// <summary>The CPU's clock in hertz, or null.</summary>
+    public double? CpuHertz { get; init; }
+
+    /// <summary>Where that comes from, for people: <c>F_CPU</c>, <c>configuration</c>, <c>reset clock</c>.</summary>
+    public string CpuClockBasis { get; init; } = "unknown";
+
     /// <summary>Polling loops, in source order.</summary>
     public required ImmutableArray<PollingLoop> PollingLoops { get; init; }
 

@@ -97,6 +97,13 @@ public sealed record PollingLoop(
     ImmutableArray<CallSite> Calls
 );
 
+/// <summary>A periodic interrupt that ends sleeps.</summary>
+/// <param name="Interrupt">The interrupt.</param>
+/// <param name="WakesPerWork">
+/// Wake-ups from one after which the program does more than count to the next such; 1 where each makes it work.
+/// </param>
+public sealed record PeriodicWake(Interrupt Interrupt, int WakesPerWork);
+
 /// <summary>The endless loop that <c>main</c> ends in.</summary>
 /// <param name="Range">The loop statement (its head).</param>
 /// <param name="Function">The function that holds it.</param>

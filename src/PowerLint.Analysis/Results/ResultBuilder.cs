@@ -44,6 +44,9 @@ internal sealed class ResultBuilder(
                     .ThenBy(l => l.Range?.Line ?? 0)
                     .ThenBy(l => l.Message, StringComparer.Ordinal),
             ],
+            PeriodicWakes = PeriodicWakes(endless, points),
+            CpuHertz = hertz,
+            CpuClockBasis = basis,
             HandledInterrupts = [.. interpreter.HandledInterrupts],
         };
     }
@@ -182,7 +185,7 @@ internal sealed class ResultBuilder(
             // The most demanding context decides; in it, the longest execution seen.
             var demanding = place.Where(w => w.Moment.Context != RunContext.StartUp).ToArray();
             var chosen = demanding.Length > 0 ? demanding : [.. place];
-            var longest = chosen.MaxBy(w => w.Cycles ?? double.PositiveInfinity)!;
+            var longest = chosen.MaxBy(w => w.Seconds * (hertz ?? 1) ?? w.Cycles ?? double.PositiveInfinity)!;
             waits.Add(
                 new BusyWait(
                     longest.Kind,
@@ -191,8 +194,8 @@ internal sealed class ResultBuilder(
                     longest.Callee,
                     longest.Moment.Context,
                     longest.Cycles,
-                    longest.Cycles is { } cycles && hertz is { } clock ? cycles / clock : null,
-                    hertz,
+                    longest.Seconds ?? (longest.Cycles is { } cycles && hertz is { } clock ? cycles / clock : null),
+                    longest.Seconds is null ? hertz : null,
                     basis
                 )
             );
@@ -227,6 +230,26 @@ internal sealed class ResultBuilder(
                 .ThenBy(p => p.Range.Line)
                 .ThenBy(p => p.Range.Start.Column),
         ];
+
+    private ImmutableArray<PeriodicWake> PeriodicWakes(LoopRun? endless, ImmutableArray<RestingPoint> points)
+    {
+        if (endless is not { HasSleep: true } || interpreter.Events.Limits.Values.Any(limit => limit.IsIncomplete))
+        {
+            return [];
+        }
+
+        var wakes = ImmutableArray.CreateBuilder<PeriodicWake>();
+        foreach (var interrupt in interpreter.HandledInterrupts.Where(interrupt => !interrupt.Periods.IsEmpty))
+        {
+            var ends = points.Any(point => point.SteadyState.Evaluate(interrupt.Enabled) != Tristate.No);
+            if (ends && interpreter.WakesPerWork(endless, interrupt) is { } count)
+            {
+                wakes.Add(new PeriodicWake(interrupt, count));
+            }
+        }
+
+        return wakes.ToImmutable();
+    }
 
     private (double? Hertz, string Basis) CpuClock()
     {

@@ -23,7 +23,7 @@ internal sealed partial class ImageInterpreter
         MachineState state
     )
     {
-        if (!_options.RepeatsCalls)
+        if (!_options.RepeatsCalls || _trial is not null)
         {
             return RunBody(frame, arguments, state);
         }

@@ -43,6 +43,9 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point, Boar
             "output-against-level" => ExternalPulls(finding),
             "peripheral-clock-left-on" => Unknown("the model has no figure for a clock that nothing uses"),
             "asleep-in-mode" => Unknown("the peripheral stands still: a fault in function, not in current"),
+            "woken-too-often" => Unknown(
+                "the run current for as long as each wake-up takes, start of the oscillator included: measure one"
+            ),
             "no-wake-source" => Unknown("a fault in function, not in current"),
             "locked-write" or "gated-write" => Unknown("whatever the lost write was to save"),
             _ => CostEstimate.Unknown,

@@ -68,6 +68,9 @@ public sealed class Interrupt
     /// <summary>Whether it comes at a fixed period while its peripheral runs.</summary>
     public bool IsPeriodic { get; init; }
 
+    /// <summary>How long that period is: the first way whose condition holds; empty where the model does not say.</summary>
+    public ImmutableArray<Period> Periods { get; init; } = [];
+
     /// <inheritdoc/>
     public override string ToString() => Name;
 }

@@ -5,6 +5,8 @@ namespace PowerLint.Devices;
 /// <summary>Reads sleep modes and control, interrupts and peripherals.</summary>
 internal sealed class SleepReader(MapNode document, ModelReading reading)
 {
+    private readonly Dictionary<string, ImmutableArray<Period>> _periods = new(StringComparer.Ordinal);
+
     /// <summary>The modes, shallowest first; they are what everything else refers to.</summary>
     public ImmutableArray<SleepMode> ReadModes()
     {
@@ -125,6 +127,15 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
         return debug.ToImmutable();
     }
 
+    // What a timer says of its periods holds for all of its periodic interrupts that say nothing else.
+    private ImmutableArray<Period> ReadPeriods(MapReader interrupt, ScalarNode? peripheral) =>
+        interrupt.Take("periods") is { } own ? PeriodReader.Read(own, reading)
+        : (interrupt.Node["periodic"] as ScalarNode)?.Text == "true"
+        && peripheral is not null
+        && _periods.TryGetValue(peripheral.Text, out var shared)
+            ? shared
+        : [];
+
     public ImmutableArray<Interrupt> ReadInterrupts(ICollection<string> peripherals)
     {
         var numbers = new Dictionary<int, string>();
@@ -150,8 +161,14 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 ClearedWhen = clearedWhen,
                 Wakes = reading.ReadModesWhen(entry.Take("wakes")),
                 IsPeriodic = entry.Flag("periodic", otherwise: false),
+                Periods = ReadPeriods(entry, peripheral as ScalarNode),
             };
             entry.Finish();
+            if (!interrupt.IsPeriodic && !interrupt.Periods.IsEmpty)
+            {
+                reading.Errors.Add(value, $"interrupt {name.Text} has 'periods' and is not 'periodic'");
+            }
+
             if (
                 interrupt.HasVector
                 && !numbers.TryAdd(interrupt.Number, interrupt.Name)
@@ -198,6 +215,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                     SwitchOff = ConditionReader.ReadWrites(entry.Take("switch-off"), reading),
                 }
             );
+            _periods[name.Text] = PeriodReader.Read(entry.Take("periods"), reading);
             entry.Finish();
         }
 

@@ -15,7 +15,7 @@ ISR(TIMER0_COMPA_vect)
 static void wait_ticks(uint16_t count)
 {
     uint16_t start = ticks;
-    while ((uint16_t)(ticks - start) < count) { // finding-wanted: busy-wait-delay wait_ticks() {{handler}}
+    while ((uint16_t)(ticks - start) < count) { // finding: busy-wait-delay wait_ticks() {{handler}}
     }
 }
 

@@ -31,7 +31,7 @@ static void twi_stop(void) { TWCR = _BV(TWINT) | _BV(TWSTO) | _BV(TWEN); while (
 static void rtc_init(void)
 {
     ASSR = _BV(AS2);
-    TCCR2B = _BV(CS22) | _BV(CS20);
+    TCCR2B = _BV(CS22) | _BV(CS20); // finding: woken-too-often TIMER2 proven warning
     TCNT2 = 0;
     while (ASSR & (_BV(TCN2UB) | _BV(TCR2BUB)));
     TIFR2 = 0xff;
