@@ -172,11 +172,14 @@ internal sealed partial class ImageInterpreter
 
             if (interruptsOn != Tristate.No && _handlers.TryGetValue(interrupt, out var handler))
             {
-                var returned =
-                    _activeHandlers.Count < MaximumHandlerNesting && !_activeHandlers.Contains(handler)
-                        ? RunHandler(interrupt, handler, state.Copy())
-                        : state.Copy();
-                GoOn(returned);
+                if (_activeHandlers.Count < MaximumHandlerNesting && !_activeHandlers.Contains(handler))
+                {
+                    GoOn(RunHandler(interrupt, handler, state.Copy()), _clearedAtReturn);
+                }
+                else
+                {
+                    GoOn(state.Copy(), 0);
+                }
             }
         }
 
@@ -187,13 +190,13 @@ internal sealed partial class ImageInterpreter
         {
             foreach (var (interrupt, handler) in pending)
             {
-                GoOn(RunHandler(interrupt, handler, state.Copy()));
+                GoOn(RunHandler(interrupt, handler, state.Copy()), _clearedAtReturn);
             }
         }
 
         return (awake, asleepAgain);
 
-        void GoOn(MachineState? returned)
+        void GoOn(MachineState? returned, ulong cleared)
         {
             if (returned is null)
             {
@@ -201,8 +204,15 @@ internal sealed partial class ImageInterpreter
             }
 
             var sleepsOn = SleepsOnExit(returned);
-            awake = sleepsOn == Tristate.Yes ? awake : Join(awake, Assuming(returned, isAsleep: false));
-            asleepAgain = sleepsOn == Tristate.No ? asleepAgain : Join(asleepAgain, Assuming(returned, isAsleep: true));
+            if (sleepsOn != Tristate.Yes)
+            {
+                awake = Join(awake, Returned(state, returned, cleared, isAsleep: false));
+            }
+
+            if (sleepsOn != Tristate.No)
+            {
+                asleepAgain = Join(asleepAgain, Returned(state, returned, cleared, isAsleep: true));
+            }
         }
     }
 

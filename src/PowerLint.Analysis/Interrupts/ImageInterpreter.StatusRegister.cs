@@ -81,6 +81,7 @@ internal sealed partial class ImageInterpreter
     {
         if (_device.Sleep.StatusRegister is { } status && _activeHandlers.Count > 0)
         {
+            NarrowCleared(state, status, change, StatusBits(operand, status));
             WriteStatus(change, operand, status, SavedStatus(_activeHandlers.Count), state, node, range);
         }
     }
@@ -102,6 +103,11 @@ internal sealed partial class ImageInterpreter
 
     private static ulong SavedStatus(int nesting) => RegisterMap.SavedStatusBase + (ulong)(nesting * SavedStatusStride);
 
+    private static KnownBits StatusBits(AbstractValue operand, Register status) =>
+        operand is IntegerValue integer
+            ? IntegerArithmetic.Convert(integer, status.WidthBits, sourceIsSigned: false).KnownBits
+            : KnownBits.Unknown;
+
     private void WriteStatus(
         StatusChange change,
         AbstractValue operand,
@@ -114,9 +120,7 @@ internal sealed partial class ImageInterpreter
     {
         _effects++;
         var all = IntegerValue.MaskOf(status.WidthBits);
-        var value = operand is IntegerValue integer
-            ? IntegerArithmetic.Convert(integer, status.WidthBits, sourceIsSigned: false).KnownBits
-            : KnownBits.Unknown;
+        var value = StatusBits(operand, status);
         var before = _registers.Peek(state, address, status.WidthBits / 8);
 
         // Bits of the operand that may be one; those that are for sure.
@@ -164,6 +168,7 @@ internal sealed partial class ImageInterpreter
 
         var bytes = status.WidthBits / 8;
         _registers.Copy(state, _map.AddressOf(status), SavedStatus(_activeHandlers.Count), bytes);
+        StartCleared(state, status);
         var all = IntegerValue.MaskOf(status.WidthBits);
         var before = _registers.Read(state, status);
         var decision = Decide(handler, handler.Range, _map.AddressOf(status), bytes, before, new KnownBits(all, 0));
@@ -177,6 +182,7 @@ internal sealed partial class ImageInterpreter
         var saved = SavedStatus(_activeHandlers.Count);
         _registers.Copy(state, saved, _map.AddressOf(status), bytes);
         Forget(state, saved, bytes);
+        EndCleared(state, status);
     }
 
     private static void Forget(MachineState state, ulong address, int bytes)

@@ -171,6 +171,19 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
         }
     }
 
+    /// <summary>Puts a known value where no register lies.</summary>
+    public void Note(MachineState state, ulong address, int bytes, ulong value)
+    {
+        for (var i = 0; i < bytes; i++)
+        {
+            Watched?.Touch(address + (ulong)i);
+            state.Registers = state.Registers.Set(
+                address + (ulong)i,
+                RegisterByte.Uniform(byte.MaxValue, (byte)(value >> (8 * i)), DecisionSet.Reset)
+            );
+        }
+    }
+
     /// <summary>Sets or clears one bit as an instruction of the core does (the global interrupt enable).</summary>
     public void SetBit(MachineState state, FieldReference bit, bool isOne, DecisionSet decided)
     {

@@ -5,7 +5,7 @@ namespace PowerLint.Devices;
 /// <summary>Reads the names under which headers declare registers as external symbols.</summary>
 internal sealed class SymbolReader(MapNode document, ModelReading reading)
 {
-    /// <summary>Every register's own name, the names of its bytes where the family's headers have such, and the further names given.</summary>
+    /// <summary>The own name of every register and view, the names of its bytes where the family's headers have such, and the further names given.</summary>
     public ImmutableArray<RegisterSymbol> Read()
     {
         var symbols = new SortedDictionary<string, ulong>(StringComparer.Ordinal);
@@ -13,12 +13,14 @@ internal sealed class SymbolReader(MapNode document, ModelReading reading)
         var names = entry?.Take("names");
         var suffixes = entry?.Scalars("byte-suffixes").Select(suffix => suffix.Text).ToArray() ?? [];
         entry?.Finish();
-        foreach (var register in reading.Registers.Values.Where(register => register.IsAddressable))
+        // A view is no register of the model, but headers may declare it and its bytes.
+        var declared = reading.Registers.Values.Concat(reading.Views.Values).Where(r => r.IsAddressable).ToArray();
+        foreach (var register in declared)
         {
             symbols[register.Name] = register.Address;
         }
 
-        foreach (var register in reading.Registers.Values.Where(register => register.IsAddressable))
+        foreach (var register in declared)
         {
             for (var i = 0; i < suffixes.Length && 8 * i < register.WidthBits; i++)
             {

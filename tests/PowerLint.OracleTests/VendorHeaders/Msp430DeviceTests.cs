@@ -62,6 +62,24 @@ public sealed class Msp430DeviceTests
 
     [Theory]
     [MemberData(nameof(Parts))]
+    public void Every_name_that_the_header_declares_for_a_register_is_a_symbol(string part)
+    {
+        var model = Catalog.Load(part);
+        var header = new Msp430Header(part);
+        var symbols = model.Symbols.Select(symbol => symbol.Name).ToHashSet(StringComparer.Ordinal);
+        var addresses = model
+            .Registers.Where(r => r.IsAddressable)
+            .SelectMany(r => Enumerable.Range((int)r.Address, r.WidthBits / 8))
+            .ToHashSet();
+        Assert.Empty(
+            header.Registers.Where(name =>
+                header.Find(name) is { } found && addresses.Contains(found.Address) && !symbols.Contains(name)
+            )
+        );
+    }
+
+    [Theory]
+    [MemberData(nameof(Parts))]
     public void Bits_lie_where_the_header_puts_them(string part)
     {
         var header = new Msp430Header(part);

@@ -1,0 +1,6 @@
+#ifndef POWER_H
+#define POWER_H
+
+void power_init(void);
+
+#endif

@@ -1,0 +1,7 @@
+#ifndef PROBE_H
+#define PROBE_H
+
+void probe_init(void);
+void probe_log(void);
+
+#endif

@@ -1,0 +1,6 @@
+#ifndef USB_H
+#define USB_H
+
+void usb_init(void);
+
+#endif
