@@ -71,11 +71,13 @@ public sealed class Msp430DeviceTests
             .Registers.Where(r => r.IsAddressable)
             .SelectMany(r => Enumerable.Range((int)r.Address, r.WidthBits / 8))
             .ToHashSet();
-        Assert.Empty(
-            header.Registers.Where(name =>
+        string[] unknown =
+        [
+            .. header.Registers.Where(name =>
                 header.Find(name) is { } found && addresses.Contains(found.Address) && !symbols.Contains(name)
-            )
-        );
+            ),
+        ];
+        Assert.Empty(unknown);
     }
 
     [Theory]
@@ -114,11 +116,13 @@ public sealed class Msp430DeviceTests
             .ToHashSet(StringComparer.Ordinal);
         Assert.NotEmpty(modelled);
         // The model may know names of one vector that only other versions of the header have.
-        Assert.Empty(vectors.Select(v => $"{v.Value:X} {v.Key}").Where(v => !modelled.Contains(v)));
+        string[] missing = [.. vectors.Select(v => $"{v.Value:X} {v.Key}").Where(v => !modelled.Contains(v))];
+        Assert.Empty(missing);
         var offsets = vectors
             .Values.Select(v => v.ToString("X", CultureInfo.InvariantCulture))
             .ToHashSet(StringComparer.Ordinal);
-        Assert.Empty(modelled.Where(m => !offsets.Contains(m.Split(' ')[0])));
+        string[] misplaced = [.. modelled.Where(m => !offsets.Contains(m.Split(' ')[0]))];
+        Assert.Empty(misplaced);
     }
 
     [Theory]
