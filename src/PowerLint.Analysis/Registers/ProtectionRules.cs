@@ -8,7 +8,9 @@ internal static class ProtectionRules
 {
     public static bool IsOpen(
         ChangeProtection protection,
+        Register register,
         KnownBits written,
+        ulong covered,
         OpenLock? openLock,
         Func<Condition, Tristate> evaluate
     ) =>
@@ -17,7 +19,10 @@ internal static class ProtectionRules
             // A key whose bits are not known may be right: only a proven wrong one loses the write.
             ProtectionKind.KeyInWord => ((Aligned(protection) ^ written.Value) & protection.KeyMask & written.Known)
                 == 0,
-            ProtectionKind.UnlockCondition => evaluate(protection.Open) != Tristate.No,
+            ProtectionKind.UnlockCondition => evaluate(protection.Open) != Tristate.No
+                || BringsKey(protection, register, written, covered),
+            // Nothing is lost: whether the lock ever opens shows at the resting points.
+            ProtectionKind.UnlockLater => true,
             ProtectionKind.KeySequence => openLock is { } sequence
                 && HaveOneKey(sequence.Protection, protection)
                 && sequence.KeysSeen >= protection.Keys.Length,
@@ -110,6 +115,13 @@ internal static class ProtectionRules
             && a.KeyMask == b.KeyMask
             && a.Keys.SequenceEqual(b.Keys)
         );
+
+    // Where the key opens for good, the write that brings it may bring the rest of its register along.
+    private static bool BringsKey(ChangeProtection protection, Register register, KnownBits written, ulong covered) =>
+        ReferenceEquals(protection.KeyRegister, register)
+        && protection.Keys.Length > 0
+        && (protection.KeyMask & ~covered) == 0
+        && Matches(Aligned(protection), protection.KeyMask, written);
 
     private static bool IsTimedOpen(ChangeProtection protection, OpenLock? openLock) =>
         openLock is { } open

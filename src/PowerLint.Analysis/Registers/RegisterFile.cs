@@ -443,7 +443,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
                 continue;
             }
 
-            if (ProtectionRules.IsOpen(protection, written, openLock, c => Evaluate(state, c)))
+            if (ProtectionRules.IsOpen(protection, register, written, covered, openLock, c => Evaluate(state, c)))
             {
                 if (openLock is { IsCertain: false } && ProtectionRules.HaveOneKey(openLock.Protection, protection))
                 {

@@ -19,6 +19,9 @@ public enum ProtectionKind
 
     /// <summary>A bit elsewhere must be set (or clear) for the write to count; it stays open.</summary>
     UnlockCondition,
+
+    /// <summary>What is written waits: it takes effect once a condition holds.</summary>
+    UnlockLater,
 }
 
 /// <summary>A change protection.</summary>
@@ -42,7 +45,7 @@ public sealed class ChangeProtection
     /// <summary>How long the lock stays open, in CPU cycles; 0 for until it is locked again.</summary>
     public int WindowCycles { get; init; }
 
-    /// <summary>For <see cref="ProtectionKind.UnlockCondition"/>: when writes count.</summary>
+    /// <summary>For <see cref="ProtectionKind.UnlockCondition"/> and <see cref="ProtectionKind.UnlockLater"/>: when writes count.</summary>
     public Condition Open { get; init; } = Condition.Never;
 
     /// <summary>The bits that are protected.</summary>

@@ -96,6 +96,9 @@ public sealed class Peripheral
     /// <summary>Sleep modes in which it does its work.</summary>
     public ImmutableArray<ModesWhen> WorksIn { get; init; } = [];
 
+    /// <summary>Whether it watches over the supply: a brown-out detector that the program switches.</summary>
+    public bool GuardsSupply { get; init; }
+
     /// <summary>When its output is in use although it raises no interrupt (a waveform on a pin, a transfer under way).</summary>
     public Condition OutputInUse { get; init; } = Condition.Never;
 

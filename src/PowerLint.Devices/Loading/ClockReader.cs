@@ -20,6 +20,7 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
         ["key-in-word"] = ProtectionKind.KeyInWord,
         ["key-sequence"] = ProtectionKind.KeySequence,
         ["unlock-condition"] = ProtectionKind.UnlockCondition,
+        ["unlock-later"] = ProtectionKind.UnlockLater,
     };
 
     public ImmutableArray<ClockOutput> ReadOutputs(PinReader pins)
@@ -149,7 +150,7 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
             var keyRegister = entry.Take("key-register") is ScalarNode key
                 ? FieldReferences.FindRegister(key, key.Text, reading)
                 : null;
-            if (keyRegister is null && kind != ProtectionKind.UnlockCondition)
+            if (keyRegister is null && kind is not (ProtectionKind.UnlockCondition or ProtectionKind.UnlockLater))
             {
                 reading.Errors.Add(value, $"protection {name.Text} lacks 'key-register'");
             }

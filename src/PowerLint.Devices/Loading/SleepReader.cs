@@ -210,6 +210,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                     DrawsIn = reading.ReadModesWhen(entry.Need("draws-in")),
                     DrawsWhenGated = entry.Flag("draws-when-gated", otherwise: false),
                     WorksIn = reading.ReadModesWhen(entry.Need("works-in")),
+                    GuardsSupply = entry.Flag("guards-supply", otherwise: false),
                     OutputInUse = ConditionReader.Read(entry.Take("output-in-use"), reading),
                     Registers = [.. RegistersOf(entry)],
                     SwitchOff = ConditionReader.ReadWrites(entry.Take("switch-off"), reading),

@@ -40,6 +40,10 @@ internal sealed class SymbolReader(MapNode document, ModelReading reading)
             )
             {
                 symbols[name.Text] = register.Address;
+                for (var i = 0; i < suffixes.Length && 8 * i < register.WidthBits; i++)
+                {
+                    symbols.TryAdd(name.Text + suffixes[i], register.Address + (ulong)i);
+                }
             }
         }
 

@@ -25,9 +25,12 @@ internal sealed class BrownOutAlwaysOn : IRule
         }
     }
 
-    // What only fuses or options switch on guards the supply; the program's say is over the sleep modes.
+    // What only fuses or options switch on guards the supply, too; the program's say is over the sleep modes.
     private static bool IsDetector(Peripheral peripheral) =>
-        peripheral.On.Fields.Any() && peripheral.On.Fields.All(field => field.Register.Kind == RegisterKind.Option);
+        peripheral.GuardsSupply
+        || (
+            peripheral.On.Fields.Any() && peripheral.On.Fields.All(field => field.Register.Kind == RegisterKind.Option)
+        );
 
     private static Observation? Observe(RuleContext context, Peripheral detector, PointFacts point)
     {

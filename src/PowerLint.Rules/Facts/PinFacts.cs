@@ -76,14 +76,20 @@ internal sealed class PinFacts(RuleContext context, PointFacts point, Pin pin)
     public ImmutableArray<Decision> DecidingWrites(PinSwitches switches) =>
         [
             .. Conditions
-                .SelectMany(condition => condition.Alternatives)
-                .SelectMany(alternative => alternative)
-                .Where(part => !switches.SelectMode(part.Field))
-                .Where(part => !switches.AreShared(part.Field) || State.Evaluate(part) != Tristate.Yes)
+                .SelectMany(condition =>
+                    condition
+                        .Alternatives.SelectMany(alternative => alternative)
+                        .Where(part => !switches.SelectMode(part.Field))
+                        .Where(part => !switches.AreShared(part.Field) || StandsInTheWay(condition, part))
+                )
                 .SelectMany(part => Spoiling(part, State.DecisionsOf(part.Field)))
                 .Distinct()
                 .OrderBy(decision => decision.Ordinal),
         ];
+
+    // A switch for many pins that takes no buffer away (a lock that the program has opened) does what it should.
+    private bool StandsInTheWay(Condition condition, FieldCondition part) =>
+        !ReferenceEquals(condition, pin.InputBufferOff) && State.Evaluate(part) != Tristate.Yes;
 
     private static IEnumerable<Decision> Spoiling(FieldCondition part, ImmutableArray<Decision> decisions) =>
         decisions.Length > 1 && decisions.Any(decision => !EnablingStatement.Allows(decision, part))

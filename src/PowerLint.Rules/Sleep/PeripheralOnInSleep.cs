@@ -30,10 +30,9 @@ internal sealed class PeripheralOnInSleep : IRule
         }
     }
 
-    // What only fuses or options switch on is a decision of the product's, a brown-out detector for example, and has a rule of
-    // its own.
+    // What only fuses or options switch on is a decision of the product's; a brown-out detector has a rule of its own.
     private static bool IsSwitchedByProgram(Peripheral peripheral) =>
-        peripheral.On.Fields.Any(field => field.Register.Kind != RegisterKind.Option);
+        !peripheral.GuardsSupply && peripheral.On.Fields.Any(field => field.Register.Kind != RegisterKind.Option);
 
     private static Observation? Observe(RuleContext context, PointFacts point, Peripheral peripheral)
     {

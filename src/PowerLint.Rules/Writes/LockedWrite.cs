@@ -32,6 +32,79 @@ internal sealed class LockedWrite : IRule
                 }
             );
         }
+
+        CheckWaiting(context);
+    }
+
+    // What waits for a lock to open has no effect where the CPU never rests with it open.
+    private static void CheckWaiting(RuleContext context)
+    {
+        var locks = context
+            .Device.Protections.Where(protection => protection.Kind == ProtectionKind.UnlockLater)
+            .GroupBy(protection => protection.Open.ToString(), StringComparer.Ordinal);
+        foreach (var same in locks)
+        {
+            var open = same.First().Open;
+            if (context.Rests.Count == 0 || context.Rests.Any(point => point.State.Evaluate(open) != Tristate.No))
+            {
+                continue;
+            }
+
+            var waiting = same.SelectMany(protection => protection.Protects)
+                .Select(field =>
+                    (
+                        field.Register,
+                        Decisions: context
+                            .Rests.SelectMany(point => point.State.DecisionsOf(field))
+                            .Distinct()
+                            .ToArray()
+                    )
+                )
+                .Where(write => write.Decisions.Length > 0)
+                .ToArray();
+            if (waiting.Length > 0)
+            {
+                context.Report(Waiting(context, same.First(), waiting));
+            }
+        }
+    }
+
+    private static Finding Waiting(
+        RuleContext context,
+        ChangeProtection protection,
+        (Register Register, Decision[] Decisions)[] waiting
+    )
+    {
+        var certainty = context.Rests.Any(point => point.IsTainted) ? Certainty.Possible : Certainty.Proven;
+        var registers = waiting
+            .Select(write => write.Register.Name)
+            .Distinct(StringComparer.Ordinal)
+            .Order(SubjectOrder.Instance)
+            .ToArray();
+        var decisions = waiting
+            .SelectMany(write => write.Decisions)
+            .Distinct()
+            .OrderBy(decision => decision.Ordinal)
+            .ToArray();
+        return new Finding
+        {
+            RuleId = context.Rule.Id,
+            Level = context.LevelOf(certainty),
+            Certainty = certainty,
+            Subjects = [.. registers],
+            Message =
+                $"What is written to {Wording.List(registers)} waits for a lock that the program never opens: it has no effect at any point where the CPU rests. "
+                + (
+                    protection.UnlockCode is { Length: > 0 } code
+                        ? $"Open it once all is set: {code}"
+                        : $"Let this hold once all is set: {protection.Open}."
+                )
+                + Wording.Doubt(certainty, context.Rests[0]),
+            Range = decisions[0].Range,
+            Function = decisions[0].Function,
+            Related = [.. Cause.Of(decisions[0]).RelatedCalls()],
+            Flow = [.. decisions],
+        };
     }
 
     private static Mend? MendOf(LostWrite write) =>

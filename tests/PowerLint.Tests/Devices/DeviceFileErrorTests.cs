@@ -188,7 +188,7 @@ public sealed class DeviceFileErrorTests : IDisposable
         "kind: unlock-bit",
         "kind: padlock",
         19,
-        "'kind' of protection SM must be one of timed-key, unlock-bit, key-in-word, key-sequence, unlock-condition"
+        "'kind' of protection SM must be one of timed-key, unlock-bit, key-in-word, key-sequence, unlock-condition, unlock-later"
     )]
     [InlineData(
         "packages: [dip4]",

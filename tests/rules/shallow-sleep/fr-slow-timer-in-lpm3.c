@@ -1,0 +1,18 @@
+// device: msp430fr5969
+// LPM4 is no gain: the timer asks for its clock there.
+#include <msp430.h>
+
+int main(void)
+{
+    WDTCTL = WDTPW | WDTHOLD;
+    PM5CTL0 &= ~LOCKLPM5;
+    TA0CCR0 = 32767;
+    TA0CCTL0 = CCIE;
+    TA0CTL = TASSEL__ACLK | MC__UP;
+    for (;;)
+        __bis_SR_register(LPM3_bits | GIE); // clean: shallow-sleep lpm3
+}
+
+__attribute__((interrupt(TIMER0_A0_VECTOR))) void on_time(void)
+{
+}
