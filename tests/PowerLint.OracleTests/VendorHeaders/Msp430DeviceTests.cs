@@ -113,7 +113,11 @@ public sealed class Msp430DeviceTests
     {
         var header = new Msp430Header(part);
         var vectors = header.Evaluate(
-            header.Macros.Keys.Where(m => m.EndsWith("_VECTOR", StringComparison.Ordinal) && m is not "RESET_VECTOR")
+            header.Macros.Keys.Where(m =>
+                m.EndsWith("_VECTOR", StringComparison.Ordinal)
+                && m is not ("RESET_VECTOR" or "TRAPINT_VECTOR")
+                && !m.StartsWith("RESERVED", StringComparison.Ordinal)
+            )
         );
         var modelled = Catalog
             .Load(part)

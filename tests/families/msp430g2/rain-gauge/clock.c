@@ -4,15 +4,17 @@
 
 #include "board.h"
 
-/* The internal oscillator runs at 12 kHz or so; divided by eight, the timer takes some 43 s to go round. */
-#define ROUNDS_TO_REPORT 21
+/* The internal oscillator runs at 12 kHz or so; divided by eight twice, the timer takes some five minutes to go round. */
+#define ROUND 56249
+#define ROUNDS_TO_REPORT 3
 
 static volatile uint8_t rounds;
 
 void clock_init(void)
 {
     BCSCTL3 = LFXT1S_2;
-    TA0CCR0 = UINT16_MAX;
+    BCSCTL1 |= DIVA_3;
+    TA0CCR0 = ROUND;
     TA0CCTL0 = CCIE;
     TA0CTL = TASSEL_1 | ID_3 | MC_1 | TACLR;
 }
