@@ -128,6 +128,7 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
                 var written = new KnownBits((value.Known >> (8 * i)) & 0xFF, (value.Value >> (8 * i)) & 0xFF);
                 ApplyAliases(state, slot, written, decided, taken[i]);
                 ApplyMaskedWrites(state, slot, written, decided, taken[i].IsSure);
+                ApplyResets(state, slot, written, decided, taken[i].IsSure);
                 if (i == 0 || slot.ByteIndex == 0)
                 {
                     ApplyWindow(state, slot, width - i, decided, isCertain);

@@ -74,6 +74,8 @@ internal sealed class RegisterMap
         }
 
         MaskedWrites = Index(device.MaskedWrites, m => [m.Trigger]);
+        Resets = Index(device.Resets, r => [r.Trigger.Register]);
+        Lookups = Index(device.Lookups, l => [l.Field.Register]);
         Followers = Index(device.FollowingFields, f => [f.Leader.Register]);
         var latched = device
             .Pins.SelectMany(p => p.Functions)
@@ -99,6 +101,11 @@ internal sealed class RegisterMap
             InterruptEnables.Add(alias.Source);
         }
 
+        foreach (var reset in device.Resets.Where(reset => reset.Targets.Any(InterruptEnables.Contains)))
+        {
+            InterruptEnables.Add(reset.Trigger.Register);
+        }
+
         foreach (var masked in device.MaskedWrites.Where(masked => masked.Targets.Any(InterruptEnables.Contains)))
         {
             InterruptEnables.Add(masked.Trigger);
@@ -122,6 +129,12 @@ internal sealed class RegisterMap
     public ILookup<Register, MaskedWrite> MaskedWrites { get; }
 
     public ILookup<Register, FollowingField> Followers { get; }
+
+    /// <summary>Resets by the register that holds the bit.</summary>
+    public ILookup<Register, RegisterReset> Resets { get; }
+
+    /// <summary>Lookups by the register whose bits they are.</summary>
+    public ILookup<Register, FieldLookup> Lookups { get; }
 
     /// <summary>Windows on tables by the register that is the window.</summary>
     public IReadOnlyDictionary<Register, RegisterWindow> Windows { get; }

@@ -355,10 +355,34 @@ internal sealed class ClockReader(MapNode document, ModelReading reading)
     {
         foreach (var scalar in entry.Scalars("protects"))
         {
-            if (FieldReferences.Read(scalar, reading) is { } field)
+            if (scalar.Text.EndsWith(".*", StringComparison.Ordinal))
+            {
+                foreach (var whole in SettingsOf(scalar))
+                {
+                    yield return whole;
+                }
+            }
+            else if (FieldReferences.Read(scalar, reading) is { } field)
             {
                 yield return field;
             }
         }
+    }
+
+    // NAME.* stands for all that a program sets in a peripheral.
+    private IEnumerable<FieldReference> SettingsOf(ScalarNode pattern)
+    {
+        var settings = reading
+            .Registers.Values.Where(register =>
+                register.Kind == RegisterKind.Configuration
+                && register.Name.StartsWith(pattern.Text[..^1], StringComparison.Ordinal)
+            )
+            .ToArray();
+        if (settings.Length == 0)
+        {
+            reading.Errors.Add(pattern, $"no register to be set has a name that begins with '{pattern.Text[..^1]}'");
+        }
+
+        return settings.Select(register => new FieldReference(register, 0, register.WidthBits, register.Name));
     }
 }

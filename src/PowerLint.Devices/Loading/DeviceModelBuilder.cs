@@ -18,6 +18,8 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "windows",
         "masked-writes",
         "follows",
+        "lookups",
+        "resets",
         "protections",
         "gates",
         "ports",
@@ -47,6 +49,8 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "windows",
         "masked-writes",
         "follows",
+        "lookups",
+        "resets",
         "protections",
         "gates",
         "ports",
@@ -81,6 +85,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         var modes = sleep.ReadModes();
         var pins = new PinReader(document, _reading);
         var clocks = new ClockReader(document, _reading);
+        var tables = new TableReader(document, _reading);
         var figures = new FigureReader(document, _reading);
         var packages = Packages(document, member);
         var peripherals = sleep.ReadPeripherals();
@@ -120,6 +125,8 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             Windows = clocks.ReadWindows(),
             MaskedWrites = clocks.ReadMaskedWrites(),
             FollowingFields = clocks.ReadFollowing(),
+            Lookups = tables.ReadLookups(),
+            Resets = tables.ReadResets(sleep),
             Protections = clocks.ReadProtections(),
             Gates = clocks.ReadGates(peripherals, sleep),
             Pins = allPins,

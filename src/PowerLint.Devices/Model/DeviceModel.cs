@@ -41,6 +41,12 @@ public sealed class DeviceModel
     /// <summary>Bits that follow others.</summary>
     public ImmutableArray<FollowingField> FollowingFields { get; init; } = [];
 
+    /// <summary>Bits that are what a row of a table holds.</summary>
+    public ImmutableArray<FieldLookup> Lookups { get; init; } = [];
+
+    /// <summary>Bits that put registers back to their reset values.</summary>
+    public ImmutableArray<RegisterReset> Resets { get; init; } = [];
+
     /// <summary>Change protections.</summary>
     public ImmutableArray<ChangeProtection> Protections { get; init; } = [];
 

@@ -212,6 +212,28 @@ public sealed record MaskedWrite(
 /// <param name="Leader">The bits followed.</param>
 public sealed record FollowingField(FieldReference Follower, FieldReference Leader);
 
+/// <summary>
+/// Bits that no register holds: they are what a row of a table holds, and a field says which row. What feeds a peripheral's
+/// clock channel is what its generator selects, for example.
+/// </summary>
+/// <param name="Field">The bits, of a register that no address reaches.</param>
+/// <param name="Index">The field that chooses the row.</param>
+/// <param name="Rows">The rows, row n for index n; as wide as the bits. An index without a row gives an unknown value.</param>
+/// <param name="When">What must hold for the row to count.</param>
+/// <param name="Otherwise">What the bits are where that does not hold.</param>
+public sealed record FieldLookup(
+    FieldReference Field,
+    FieldReference Index,
+    ImmutableArray<FieldReference> Rows,
+    Condition When,
+    ulong Otherwise
+);
+
+/// <summary>A bit that puts registers back to what they are after reset, when 1 is written to it.</summary>
+/// <param name="Trigger">The bit.</param>
+/// <param name="Targets">The registers; the one that is written may be among them.</param>
+public sealed record RegisterReset(FieldReference Trigger, ImmutableArray<Register> Targets);
+
 /// <summary>Where a figure or fact comes from.</summary>
 /// <param name="Document">Document name or number with revision, or <c>from memory</c>.</param>
 /// <param name="Place">Table or section.</param>

@@ -181,6 +181,24 @@ public sealed class DeviceFileErrorTests : IDisposable
         40,
         "unknown document 'table 1': name one of 'documents', or write 'from memory'"
     )]
+    [InlineData(
+        "regulators: ds }",
+        "regulators: ds, lookups: ds }\nlookups: { CTRL.SM: { index: OUT, rows: [CTRL.SM] } }",
+        8,
+        "lookup CTRL.SM needs bits of an internal register, and rows of as many bits"
+    )]
+    [InlineData(
+        "regulators: ds }",
+        "regulators: ds, resets: ds }\nresets: { CTRL.SM: { registers: [OUT] } }",
+        8,
+        "reset CTRL.SM needs one bit, and registers that it puts back"
+    )]
+    [InlineData(
+        "protects: CTRL.SM }",
+        "protects: [USB.*] }",
+        19,
+        "no register to be set has a name that begins with 'USB.'"
+    )]
     [InlineData(" gates: ds,", "", 16, "'sources' does not say where the section 'gates' comes from")]
     [InlineData("  PRR: {", "  DIR: { address: 0x24 }\n  PRR: {", 15, "'DIR' stands here twice: remove one of the two")]
     [InlineData("  deep: {", "  idle: {", 32, "'idle' stands here twice: remove one of the two")]
@@ -211,6 +229,23 @@ public sealed class DeviceFileErrorTests : IDisposable
         var broken = Sound.Replace(from, to, StringComparison.Ordinal);
         var exception = Assert.Throws<DeviceModelException>(() => Load(broken));
         Assert.Contains(new DeviceModelError(Path.Combine(_folder, "toy.yaml"), line, message), exception.Errors);
+    }
+
+    [Fact]
+    public void A_lookup_that_looks_at_itself_is_told()
+    {
+        var exception = Assert.Throws<DeviceModelException>(() =>
+            Load(
+                Sound
+                    .Replace("  PRR: {", "  IN: { kind: internal, bits: A B C }\n  PRR: {", StringComparison.Ordinal)
+                    .Replace("regulators: ds }", "regulators: ds, lookups: ds }", StringComparison.Ordinal)
+                    + "\nlookups: { IN.A: { index: PRR.PRADC, rows: [IN.B] }, IN.B: { index: IN.A, rows: [CTRL.SE] }, IN.C: { index: IN.A, rows: [IN.A] } }"
+            )
+        );
+        Assert.Equal(
+            ["lookup IN.A looks at itself", "lookup IN.B looks at itself"],
+            exception.Errors.Select(error => error.Message)
+        );
     }
 
     [Fact]
