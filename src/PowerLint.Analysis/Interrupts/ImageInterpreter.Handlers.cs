@@ -49,6 +49,27 @@ internal sealed partial class ImageInterpreter
                 _handlerChains.TryAdd(function, CallChain.Enter(function, handler.SpelledVector));
             }
         }
+
+        if (IsMicrocontrollerProfile)
+        {
+            BindByName();
+        }
+    }
+
+    // A plain function is the handler whose name the part's vector table has for it; not all headers' names tell that they are handlers.
+    private void BindByName()
+    {
+        foreach (var interrupt in _device.Interrupts.Where(i => i.HasVector && !_handlers.ContainsKey(i)))
+        {
+            foreach (var name in interrupt.OtherNames.Prepend(interrupt.Name))
+            {
+                if (_image.Named(name) is { } function && _handlers.TryAdd(interrupt, function))
+                {
+                    _handlerChains.TryAdd(function, CallChain.Enter(function, name));
+                    break;
+                }
+            }
+        }
     }
 
     private static bool Handles(InterruptHandler handler, Interrupt interrupt) =>
@@ -139,7 +160,7 @@ internal sealed partial class ImageInterpreter
         {
             EnterWithStatus(state, handler, status);
         }
-        else if (!handler.Handler!.EnablesInterruptsAtEntry && !IsMicrocontrollerProfile)
+        else if (handler.Handler is not { EnablesInterruptsAtEntry: true } && !IsMicrocontrollerProfile)
         {
             SetGlobalEnable(state, isOn: false, handler, handler.Range);
         }

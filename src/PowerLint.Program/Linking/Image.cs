@@ -46,6 +46,16 @@ public sealed class Image
     /// <summary>The body that the linker binds a name to, or null where the image has none.</summary>
     public Function? Resolve(FunctionSymbol symbol) => _functions.GetValueOrDefault(symbol);
 
+    /// <summary>The function that the linker binds a name to that any unit may use, or null.</summary>
+    public Function? Named(string name) =>
+        Units
+            .SelectMany(unit => unit.Functions)
+            .Where(function =>
+                !function.Symbol.IsStatic && string.Equals(function.Name, name, StringComparison.Ordinal)
+            )
+            .Select(function => Resolve(function.Symbol))
+            .FirstOrDefault();
+
     /// <summary>The definition that the linker binds a global to; itself where only declarations exist.</summary>
     public GlobalVariable Resolve(GlobalVariable variable) => _globals.GetValueOrDefault(variable, variable);
 
