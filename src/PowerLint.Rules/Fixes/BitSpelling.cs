@@ -141,9 +141,10 @@ internal sealed class BitSpelling
             .FirstOrDefault();
     }
 
+    // A field that would be called like a type has an underscore behind its name, its mask has not.
     private static IEnumerable<string> Names(Register register, string field, string[] endings) =>
         Prefixes(register)
-            .Select(prefix => prefix + "_" + field)
+            .Select(prefix => prefix + "_" + field.TrimEnd('_'))
             .Prepend(field)
             .SelectMany(name => endings.Select(ending => name + ending));
 

@@ -3,7 +3,10 @@ using PowerLint.Devices;
 
 namespace PowerLint.Rules;
 
-/// <summary>How C code in one source file writes a register: <c>DDRB</c>, <c>PORTA.DIR</c>, <c>GPIOA->MODER</c>.</summary>
+/// <summary>
+/// How C code in one source file writes a register: <c>DDRB</c>, <c>PORTA.DIR</c>, <c>GPIOA->MODER</c>, <c>PM->SLEEP.reg</c> where the
+/// header makes a union of the whole register and its bits.
+/// </summary>
 internal sealed partial class RegisterSpelling(VisibleNames names)
 {
     /// <summary>The register as an lvalue, or null where the file's headers do not offer it by its name.</summary>
@@ -16,7 +19,7 @@ internal sealed partial class RegisterSpelling(VisibleNames names)
         }
 
         var (block, member) = (register.Name[..dot], register.Name[(dot + 1)..]);
-        if (!IsKnown(block) || !names.IsMember(member))
+        if (!IsKnown(block) || Place(block, member) is not { } place)
         {
             return null;
         }
@@ -33,10 +36,38 @@ internal sealed partial class RegisterSpelling(VisibleNames names)
             : Dereferenced().IsMatch(names.TextOf(block) ?? "") ? "."
             : Pointer().IsMatch(names.TextOf(block) ?? "") ? "->"
             : null;
-        return sign is null ? null : block + sign + member;
+        return sign is null ? null : block + sign + place;
+    }
+
+    // Step by step through the types that the header gives block and members, as far as its text tells.
+    private string? Place(string block, string member)
+    {
+        var type = PointedTo().Match(names.TextOf(block) ?? "").Groups["type"].Value;
+        if (!names.Structures.Has(type))
+        {
+            return names.IsMember(member) ? member : null;
+        }
+
+        foreach (var step in member.Split('.'))
+        {
+            var name = step.Split('[')[0];
+            if (names.Structures.MemberType(type, name) is not { } next)
+            {
+                return member.Contains('.', StringComparison.Ordinal) || !names.Structures.Mentions(type, name) ? null
+                    : names.IsMember(member) ? member
+                    : null;
+            }
+
+            type = next;
+        }
+
+        return names.Structures.MemberType(type, "reg") is null ? member : member + ".reg";
     }
 
     private bool IsKnown(string name) => names.IsMacro(name) || names.IsDeclared(name);
+
+    [GeneratedRegex(@"\(\s*(?<type>\w+)\s*\*\s*\)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex PointedTo();
 
     [GeneratedRegex(@"^\(\s*\*\s*\(", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Dereferenced();

@@ -31,6 +31,9 @@ internal sealed partial class VisibleNames
     /// <summary>The text of the firmware's own files among them: what is written there is the style of the house.</summary>
     public string OwnText { get; }
 
+    /// <summary>Structures and unions that the files define.</summary>
+    public StructureTexts Structures { get; } = new();
+
     /// <summary>All names that stand for a constant.</summary>
     public IEnumerable<string> Constants => _texts.Keys;
 
@@ -77,6 +80,7 @@ internal sealed partial class VisibleNames
 
     private void Read(string text)
     {
+        Structures.Read(text);
         foreach (Match match in Definition().Matches(text))
         {
             var name = match.Groups["name"].Value;
