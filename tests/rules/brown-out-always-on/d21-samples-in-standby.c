@@ -1,0 +1,17 @@
+// device: samd21g18a
+// Sampling now and then costs next to nothing.
+#include "samd21.h"
+
+void RTC_Handler(void) { RTC->MODE0.INTFLAG.reg = RTC_MODE0_INTFLAG_CMP0; }
+
+int main(void)
+{
+    SYSCTRL->BOD33.reg |= SYSCTRL_BOD33_RUNSTDBY | SYSCTRL_BOD33_MODE | SYSCTRL_BOD33_CEN;
+    GCLK->CLKCTRL.reg = GCLK_CLKCTRL_ID_RTC | GCLK_CLKCTRL_GEN(2) | GCLK_CLKCTRL_CLKEN;
+    RTC->MODE0.INTENSET.reg = RTC_MODE0_INTENSET_CMP0;
+    RTC->MODE0.CTRL.reg = RTC_MODE0_CTRL_ENABLE;
+    NVIC_EnableIRQ(RTC_IRQn);
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    for (;;)
+        __WFI(); // clean: brown-out-always-on BOD33
+}

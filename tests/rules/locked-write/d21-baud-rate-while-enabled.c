@@ -1,0 +1,21 @@
+// device: samd21g18a
+// An enabled serial interface keeps its baud rate.
+#include "samd21.h"
+
+void RTC_Handler(void) { RTC->MODE0.INTFLAG.reg = RTC_MODE0_INTFLAG_CMP0; }
+
+int main(void)
+{
+    PM->APBCMASK.reg |= PM_APBCMASK_SERCOM0 | PM_APBCMASK_SERCOM1;
+    SERCOM0->USART.CTRLA.reg = SERCOM_USART_CTRLA_MODE(1) | SERCOM_USART_CTRLA_ENABLE;
+    SERCOM0->USART.BAUD.reg = 55470; // finding: locked-write SERCOM0.BAUD
+    SERCOM1->USART.BAUD.reg = 55470;
+    SERCOM1->USART.CTRLA.reg = SERCOM_USART_CTRLA_MODE(1) | SERCOM_USART_CTRLA_ENABLE;
+    GCLK->CLKCTRL.reg = GCLK_CLKCTRL_ID_RTC | GCLK_CLKCTRL_GEN(2) | GCLK_CLKCTRL_CLKEN;
+    RTC->MODE0.INTENSET.reg = RTC_MODE0_INTENSET_CMP0;
+    RTC->MODE0.CTRL.reg = RTC_MODE0_CTRL_ENABLE;
+    NVIC_EnableIRQ(RTC_IRQn);
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    for (;;)
+        __WFI();
+}

@@ -1,0 +1,18 @@
+// device: samd21g18a
+// What feeds a counter that goes on in standby is needed there.
+#include "samd21.h"
+
+void RTC_Handler(void) { RTC->MODE0.INTFLAG.reg = RTC_MODE0_INTFLAG_CMP0; }
+
+int main(void)
+{
+    SYSCTRL->XOSC32K.reg = SYSCTRL_XOSC32K_ENABLE | SYSCTRL_XOSC32K_XTALEN | SYSCTRL_XOSC32K_EN32K | SYSCTRL_XOSC32K_RUNSTDBY; // clean: oscillator-kept-on XOSC32K
+    GCLK->GENCTRL.reg = GCLK_GENCTRL_ID(2) | GCLK_GENCTRL_SRC_XOSC32K | GCLK_GENCTRL_GENEN;
+    GCLK->CLKCTRL.reg = GCLK_CLKCTRL_ID_RTC | GCLK_CLKCTRL_GEN(2) | GCLK_CLKCTRL_CLKEN;
+    RTC->MODE0.INTENSET.reg = RTC_MODE0_INTENSET_CMP0;
+    RTC->MODE0.CTRL.reg = RTC_MODE0_CTRL_ENABLE;
+    NVIC_EnableIRQ(RTC_IRQn);
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    for (;;)
+        __WFI();
+}

@@ -1,0 +1,22 @@
+// device: samd21g18a
+// Spinning on a flag that could raise an interrupt keeps the CPU awake.
+#include "samd21.h"
+
+void RTC_Handler(void) { RTC->MODE0.INTFLAG.reg = RTC_MODE0_INTFLAG_CMP0; }
+
+int main(void)
+{
+    GCLK->CLKCTRL.reg = GCLK_CLKCTRL_ID_RTC | GCLK_CLKCTRL_GEN(2) | GCLK_CLKCTRL_CLKEN;
+    RTC->MODE0.INTENSET.reg = RTC_MODE0_INTENSET_CMP0;
+    RTC->MODE0.CTRL.reg = RTC_MODE0_CTRL_ENABLE;
+    NVIC_EnableIRQ(RTC_IRQn);
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    for (;;) {
+        ADC->CTRLA.reg = ADC_CTRLA_ENABLE;
+        ADC->SWTRIG.reg = ADC_SWTRIG_START;
+        while (!ADC->INTFLAG.bit.RESRDY) // finding: polling-wait ADC.INTFLAG proven warning {{RESRDY}}
+            ;
+        ADC->CTRLA.reg = 0;
+        __WFI();
+    }
+}
