@@ -166,7 +166,11 @@ internal sealed class PinReader(MapNode document, ModelReading reading)
     private void ReadFunction(string? peripheral, ScalarNode signal, DeviceNode value)
     {
         var outer = MapReader.Of(value, $"function {signal.Text}", reading.Errors);
-        var pins = outer.Scalars("pin").Concat(outer.Scalars("pins")).ToArray();
+        var pins = outer
+            .Scalars("pin")
+            .Concat(outer.Scalars("pins"))
+            .SelectMany(pin => NameRanges.Expand([pin.Text]).Select(one => Scalar(pin, one)))
+            .ToArray();
         if (pins.Length == 0)
         {
             reading.Errors.Add(value, $"function {signal.Text} lacks 'pin'");

@@ -51,6 +51,9 @@ internal sealed class PointFacts
     /// <summary>The sleep modes that may be in use, shallowest first; none where the CPU does not sleep.</summary>
     public ImmutableArray<ModeInUse> Modes { get; }
 
+    /// <summary>Whether the CPU sleeps there in modes only that end in a reset: the program starts anew then.</summary>
+    public bool EndsInReset => !Modes.IsEmpty && Modes.All(mode => !mode.Mode.Resumes);
+
     /// <summary>Whether something without a body ran on the way here, so that nothing is quite certain.</summary>
     public bool IsTainted => !State.UnknownCallees.IsEmpty;
 

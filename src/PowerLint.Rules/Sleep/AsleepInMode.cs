@@ -15,7 +15,8 @@ internal sealed class AsleepInMode : IRule
             var relied = false;
             var observations = new List<Observation>();
             var missed = new List<Interrupt>();
-            foreach (var point in context.Points.Where(point => point.Sleeps))
+            // Where a reset follows, the program starts anew: it asks no more of what ran before.
+            foreach (var point in context.Points.Where(point => point.Sleeps && !point.EndsInReset))
             {
                 var reliance = new Reliance(context, point, peripheral);
                 relied |= reliance.IsReliedOn != Tristate.No;

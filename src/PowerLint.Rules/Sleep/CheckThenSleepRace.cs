@@ -12,7 +12,8 @@ internal sealed class CheckThenSleepRace : IRule
         foreach (var guard in context.Result.GuardedSleeps)
         {
             var point = context.Points.FirstOrDefault(point => point.Sleeps && point.Point.Range == guard.Sleep);
-            if (point is null)
+            // What ends in a reset waits for no handler.
+            if (point is null || point.EndsInReset)
             {
                 continue;
             }

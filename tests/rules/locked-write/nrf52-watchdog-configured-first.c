@@ -1,0 +1,17 @@
+// device: nrf52840_xxaa
+#include "nrf.h"
+
+int main(void)
+{
+    if (!(NRF_WDT->RUNSTATUS & 1)) {
+        NRF_WDT->CRV = 32768 * 8 - 1;
+        NRF_WDT->CONFIG = WDT_CONFIG_SLEEP_Pause;
+        NRF_WDT->TASKS_START = 1;
+    }
+    NRF_GPIOTE->INTENSET = GPIOTE_INTENSET_PORT_Msk;
+    NVIC_EnableIRQ(GPIOTE_IRQn);
+    for (;;) {
+        NRF_WDT->RR[0] = WDT_RR_RR_Reload;
+        __WFE();
+    }
+}
