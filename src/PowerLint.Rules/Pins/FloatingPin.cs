@@ -109,11 +109,14 @@ internal sealed class FloatingPin : IRule
         var where = cut
             ? $"while the CPU is awake ({first.Point.ModeName} itself cuts {Wording.Number(count, "its input buffer", "their input buffers")})"
             : Wording.Where(first.Point);
+        var switches = new PinSwitches(context.Device);
         var registers = Wording.Registers(
             first.Point.State,
-            group.Observations.SelectMany(o =>
-                new PinFacts(context, o.Point, o.Pin!).Conditions.SelectMany(condition => condition.Fields)
-            )
+            group
+                .Observations.SelectMany(o =>
+                    new PinFacts(context, o.Point, o.Pin!).Conditions.SelectMany(condition => condition.Fields)
+                )
+                .Where(field => !switches.SelectMode(field))
         );
         var hidden = group
             .Observations.Where(o => !new PinFacts(context, o.Point, o.Pin!).IsBonded)

@@ -10,14 +10,15 @@ internal sealed class PullAgainstLevel : IRule
     /// <inheritdoc/>
     public void Check(RuleContext context)
     {
+        var switches = new PinSwitches(context.Device);
         var observations = new List<Observation>();
         foreach (var pin in context.Device.Pins)
         {
             var before = observations.Count;
             foreach (var point in context.Rests)
             {
-                Observe(context, point, pin, pin.PullUp, WireLevel.Low, observations);
-                Observe(context, point, pin, pin.PullDown, WireLevel.High, observations);
+                Observe(context, point, pin, pin.PullUp, WireLevel.Low, switches, observations);
+                Observe(context, point, pin, pin.PullDown, WireLevel.High, switches, observations);
             }
 
             if (observations.Count == before && context.Board.Pins.ContainsKey(pin.Name))
@@ -77,6 +78,7 @@ internal sealed class PullAgainstLevel : IRule
         Pin pin,
         Condition pull,
         WireLevel against,
+        PinSwitches switches,
         List<Observation> observations
     )
     {
@@ -94,7 +96,15 @@ internal sealed class PullAgainstLevel : IRule
             return;
         }
 
-        var decisions = point.State.DecisionsOf(pull);
+        // The choice of the sleep mode may decide which pull is in force, but is no setting of the pin.
+        ImmutableArray<Decision> decisions =
+        [
+            .. pull
+                .Fields.Where(field => !switches.SelectMode(field))
+                .SelectMany(field => point.State.DecisionsOf(field))
+                .Distinct()
+                .OrderBy(decision => decision.Ordinal),
+        ];
         observations.Add(
             new Observation
             {
@@ -102,7 +112,7 @@ internal sealed class PullAgainstLevel : IRule
                 Subject = pin.Name,
                 Certainty = certainty,
                 Level = context.LevelOf(certainty),
-                Cause = Cause.LastOf(Enabling(point.State, pull, decisions), context.Result),
+                Cause = Cause.LastOf(Enabling(point.State, pull, switches, decisions), context.Result),
                 Point = point,
                 Flow = decisions,
                 Pin = pin,
@@ -123,10 +133,16 @@ internal sealed class PullAgainstLevel : IRule
         && !a.Values.Intersect(b.Values).Any();
 
     // The direction bits decide, too, but what enables the pull is what another condition of the pin does not look at.
-    private static IEnumerable<Decision> Enabling(StateAtPoint state, Condition pull, ImmutableArray<Decision> all)
+    private static IEnumerable<Decision> Enabling(
+        StateAtPoint state,
+        Condition pull,
+        PinSwitches switches,
+        ImmutableArray<Decision> all
+    )
     {
         var setting = pull
             .Alternatives.SelectMany(alternative => alternative)
+            .Where(part => !switches.SelectMode(part.Field))
             .Where(part => !part.Values.Contains(0UL) && state.Evaluate(part) != Tristate.No)
             .SelectMany(part => state.DecisionsOf(part.Field))
             .ToArray();
@@ -141,9 +157,12 @@ internal sealed class PullAgainstLevel : IRule
         var byBoard =
             context.Board.Pins.GetValueOrDefault(first.Pin.Name) is { Pull: not null } or { Driven: not null };
         var who = byBoard ? "the board" : "the program itself";
+        var switches = new PinSwitches(context.Device);
         var registers = Wording.Registers(
             first.Point.State,
-            group.Observations.SelectMany(observation => observation.Condition!.Fields)
+            group
+                .Observations.SelectMany(observation => observation.Condition!.Fields)
+                .Where(field => !switches.SelectMode(field))
         );
         return $"The internal {(isUp ? "pull-up" : "pull-down")} of {Wording.List(group.Subjects)} works against {who}, which holds {Wording.Number(count, "the pin", "the pins")} {(isUp ? "low" : "high")} "
             + $"{Wording.Where(first.Point)} ({registers}): supply over pull resistance flows all the time. Switch the pull off."

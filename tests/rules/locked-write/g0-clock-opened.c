@@ -1,0 +1,23 @@
+// device: stm32g071xx
+// With the key the clock takes its registers.
+#include "../../families/stm32g0/include/stm32g0xx.h"
+
+void EXTI0_1_IRQHandler(void) { EXTI->FPR1 = 1; }
+
+int main(void)
+{
+    EXTI->FTSR1 |= 1;
+    EXTI->IMR1 |= 1;
+    NVIC_EnableIRQ(EXTI0_1_IRQn);
+    RCC->APBENR1 |= RCC_APBENR1_PWREN;
+    PWR->CR1 |= PWR_CR1_LPMS_0;
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    PWR->CR1 |= PWR_CR1_DBP;
+    RCC->BDCR |= RCC_BDCR_RTCEN;
+    RTC->WPR = 0xCA;
+    RTC->WPR = 0x53;
+    RTC->WUTR = 59;
+    RTC->WPR = 0xFF;
+    for (;;)
+        __WFI();
+}

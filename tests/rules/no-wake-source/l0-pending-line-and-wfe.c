@@ -1,0 +1,15 @@
+// device: stm32l053xx
+// With SEVONPEND a line that is pending is an event, enabled or not.
+#include "../../families/stm32l0/include/stm32l0xx.h"
+
+int main(void)
+{
+    EXTI->RTSR |= 1;
+    EXTI->IMR |= 1;
+    RCC->APB1ENR |= RCC_APB1ENR_PWREN;
+    PWR->CR |= PWR_CR_LPSDSR | PWR_CR_ULP;
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    SCB->SCR |= SCB_SCR_SEVONPEND_Msk;
+    for (;;)
+        __WFE(); // clean: no-wake-source SLEEP
+}

@@ -1,0 +1,21 @@
+// device: stm32l053xx
+// A converter that is switched off is no matter.
+#include "../../families/stm32l0/include/stm32l0xx.h"
+
+void EXTI0_1_IRQHandler(void) { EXTI->PR = 1; }
+
+int main(void)
+{
+    EXTI->RTSR |= 1;
+    EXTI->IMR |= 1;
+    NVIC_EnableIRQ(EXTI0_1_IRQn);
+    RCC->APB1ENR |= RCC_APB1ENR_PWREN;
+    PWR->CR |= PWR_CR_LPSDSR | PWR_CR_ULP;
+    SCB->SCR = SCB_SCR_SLEEPDEEP_Msk;
+    RCC->APB2ENR |= RCC_APB2ENR_ADCEN;
+    ADC1->CR |= ADC_CR_ADEN; // clean: peripheral-on-in-sleep ADC1
+    ADC1->CR |= ADC_CR_ADDIS;
+    RCC->APB2ENR &= ~RCC_APB2ENR_ADCEN;
+    for (;;)
+        __WFI();
+}
