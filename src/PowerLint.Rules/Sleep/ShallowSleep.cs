@@ -20,9 +20,11 @@ internal sealed class ShallowSleep : IRule
 
     private static Observation? Observe(RuleContext context, PointFacts point)
     {
-        // With several modes in use, or nothing that wakes the part, there is no saying what is deep enough.
+        // Where nothing wakes the part there is no saying what is deep enough; nor where the bits that stop the CPU choose among
+        // several modes, as handlers change those, too.
         if (
-            point.Modes is not [{ InUse: Tristate.Yes, Mode: { } mode }]
+            point.Modes.IsEmpty
+            || (point.Modes[0].InUse != Tristate.Yes && context.Device.Sleep.StopsCpu is not null)
             || point.SleepEnabled != Tristate.Yes
             || !context.Device.Interrupts.Any(interrupt => point.IsWakeSource(interrupt) == Tristate.Yes)
         )
@@ -30,6 +32,8 @@ internal sealed class ShallowSleep : IRule
             return null;
         }
 
+        // Of several modes that may be in use, the shallowest costs most.
+        var (mode, inUse) = point.Modes[0];
         var deeper = context
             .Device.SleepModes.Where(other =>
                 other.Resumes && other.Depth > mode.Depth && Serves(context.Device, point, mode, other)
@@ -41,8 +45,11 @@ internal sealed class ShallowSleep : IRule
             return null;
         }
 
-        var certainty = point.CertaintyOf(Tristate.Yes)!.Value;
-        var decisions = point.State.DecisionsOf(mode.Selected);
+        var certainty = point.CertaintyOf(inUse)!.Value;
+        var decisions =
+            inUse == Tristate.Yes
+                ? point.State.DecisionsOf(mode.Selected)
+                : EnablingStatement.Enabling(point.State, mode.Selected);
         if (context.Device.Sleep.StopsCpu is { } stop)
         {
             // The instruction that stops the CPU selects the mode, by the bits that it leaves alone, too.
@@ -80,6 +87,11 @@ internal sealed class ShallowSleep : IRule
     {
         var point = group.Points[0];
         var now = point.Modes[0].Mode;
+        if (group.Points.Any(p => p.Modes[0].InUse != Tristate.Yes))
+        {
+            return null;
+        }
+
         var deeper = group.First.Subject.Split(" → ")[1];
         var mode = context.Device.SleepModes.First(m => string.Equals(m.Name, deeper, StringComparison.Ordinal));
         var writes = Opposites.Towards(point.State, mode.Selected);
@@ -113,8 +125,7 @@ internal sealed class ShallowSleep : IRule
     {
         var first = group.First;
         var modes = first.Subject.Split(" → ");
-        var wakes = group.Points[0].Modes.Select(mode => mode.Mode.Name).ToImmutableArray();
-        return $"The part sleeps in {wakes[0]}, although all that wakes it and all that works meanwhile does so in {modes[1]}, too. "
+        return $"The part sleeps in {modes[0]}, although all that wakes it and all that works meanwhile does so in {modes[1]}, too. "
             + $"Select {modes[1]}, if the longer time to wake up is no matter."
             + Wording.Doubt(first.Certainty, first.Point);
     }
