@@ -11,9 +11,9 @@ namespace PowerLint.OracleTests;
 /// </summary>
 public sealed class MutationTests(ITestOutputHelper output)
 {
-    private const int LeastMutants = 300;
+    private const int LeastMutants = 900;
 
-    private const int LeastFirmwares = 20;
+    private const int LeastFirmwares = 32;
 
     private const double LeastFound = 0.97;
 
