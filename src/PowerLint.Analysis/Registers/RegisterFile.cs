@@ -412,16 +412,22 @@ internal sealed partial class RegisterFile(RegisterMap map, DecisionLog log)
         return verdict;
     }
 
+    // A register without fields is taken to be one, as wide as it is.
     private static bool IsWhole(Register register, ulong mask) =>
-        register.Fields.Count > 0
-        && register.Fields.Values.All(field =>
+        (
             (
-                new FieldReference(register, field.LowBit, field.WidthBits, field.Name).Mask
-                & ~mask
-                & ~register.ReadsZero
-                & ~register.ReadOnly
-            ) == 0
-        );
+                register.Fields.Count == 0
+                    ? IntegerValue.MaskOf(register.WidthBits)
+                    : register.Fields.Values.Aggregate(
+                        0UL,
+                        (all, field) =>
+                            all | new FieldReference(register, field.LowBit, field.WidthBits, field.Name).Mask
+                    )
+            )
+            & ~mask
+            & ~register.ReadsZero
+            & ~register.ReadOnly
+        ) == 0;
 
     // The bits of a register that this write may change, given what is locked.
     private (ulong Open, bool IsCertain) OpenMask(

@@ -1,0 +1,33 @@
+// device: cc430f5137
+// The same pin with another function mapped to it carries no clock.
+#include <msp430.h>
+
+int main(void)
+{
+    WDTCTL = WDTPW | WDTHOLD;
+    P1OUT = BIT4;
+    P1REN = BIT4;
+    P1IFG = 0;
+    P1IE = BIT4;
+    PMAPKEYID = PMAPKEY;
+    P2MAP3 = PM_TA0CCR1A;
+    PMAPKEYID = 0;
+    P2DIR |= BIT3;
+    P2SEL |= BIT3; // clean: clock-output-on ACLK
+    TA0CTL = TASSEL__ACLK | MC__CONTINUOUS;
+    TA0CCTL0 = CCIE;
+    for (;;) {
+        __bis_SR_register(LPM3_bits | GIE);
+    }
+}
+
+__attribute__((interrupt(PORT1_VECTOR))) void on_key(void)
+{
+    P1IFG = 0;
+}
+
+__attribute__((interrupt(TIMER0_A0_VECTOR))) void on_tick(void)
+{
+    P1OUT ^= BIT0;
+    __bic_SR_register_on_exit(LPM4_bits);
+}

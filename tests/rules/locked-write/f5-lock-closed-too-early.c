@@ -1,0 +1,29 @@
+// device: msp430f5529
+// The byte that closes the lock comes a statement too early.
+#include <msp430.h>
+
+int main(void)
+{
+    WDTCTL = WDTPW | WDTHOLD;
+    PJDIR = 0xFFFF;
+    PADIR = 0xFFFF;
+    PBDIR = 0xFFFF;
+    PCDIR = 0xFFFF;
+    PDDIR = 0xFFFF;
+    P1OUT = BIT4;
+    P1REN = BIT4;
+    P1IFG = 0;
+    P1IE = BIT4;
+    PMMCTL0_H = PMMPW_H;
+    SVSMHCTL = SVSHE;
+    PMMCTL0_H = 0;
+    SVSMLCTL = 0; // finding: locked-write SVSMLCTL proven warning
+    for (;;) {
+        __bis_SR_register(LPM4_bits | GIE);
+    }
+}
+
+__attribute__((interrupt(PORT1_VECTOR))) void on_key(void)
+{
+    P1IFG = 0;
+}
