@@ -27,6 +27,9 @@ public sealed partial class AvrDeviceTests
         ["atmega168a"] = ["IVSEL", "IVCE"],
     };
 
+    /// <summary>Parts that Debian's compiler and headers do not know; PublishedRegistersTests holds them against another source.</summary>
+    private static readonly string[] WithoutHeader = ["atmega328pb"];
+
     private static readonly Dictionary<string, string> SleepModeMacros = new(StringComparer.Ordinal)
     {
         ["idle"] = "SLEEP_MODE_IDLE",
@@ -44,7 +47,8 @@ public sealed partial class AvrDeviceTests
                     family.Family.StartsWith("atmega", StringComparison.Ordinal)
                     || family.Family.StartsWith("attiny", StringComparison.Ordinal)
                 )
-                .SelectMany(family => family.Members),
+                .SelectMany(family => family.Members)
+                .Except(WithoutHeader, StringComparer.Ordinal),
         ];
 
     [Theory]
