@@ -305,7 +305,7 @@ internal sealed partial class ImageInterpreter
             }
 
             var register = slot.Register;
-            if (_map.SleepControls.Contains(register) || trial.Interrupt.Flags.Any(flag => flag.Register == register))
+            if (_map.SleepControls.Contains(register) || ClearsFlagOf(trial.Interrupt, register))
             {
                 continue;
             }
@@ -329,4 +329,11 @@ internal sealed partial class ImageInterpreter
 
         return false;
     }
+
+    // A flag is cleared in its own register, or by one that clears that.
+    private bool ClearsFlagOf(Interrupt interrupt, Register register) =>
+        interrupt.Flags.Any(flag =>
+            flag.Register == register
+            || _map.Aliases[register].Any(alias => alias.Effect == AliasEffect.Clear && alias.Target == flag.Register)
+        );
 }
