@@ -6,6 +6,7 @@ using PowerLint.Frontend;
 // Without arguments: 1, 10, 100 and 300 thousand lines, each in a process of its own, as a table.
 // With thousands of lines as arguments: those. `compare`: a whole check against the bare parse and other tools.
 // --measure LINES prints one raw row (what the child processes do).
+// --write vendor|heavy FOLDER writes one of the sets that compare uses.
 // With models: how long a fresh process takes to load a part; --load PART FOLDER prints the milliseconds of one.
 var devices = Path.Combine(AppContext.BaseDirectory, "devices");
 if (args is ["--measure", var size])
@@ -17,6 +18,12 @@ if (args is ["--measure", var size])
 if (args is ["--parse", var database])
 {
     _ = FirmwareReader.ParseOnly(new ReadRequest { Database = database, WorkingDirectory = database });
+    return 0;
+}
+
+if (args is ["--write", var shape, var into])
+{
+    _ = shape == "heavy" ? HeaderHeavyImage.Write(into, 30) : VendorStyleImage.Write(into, 300);
     return 0;
 }
 

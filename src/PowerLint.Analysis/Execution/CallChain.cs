@@ -6,7 +6,8 @@ namespace PowerLint.Analysis;
 /// <summary>The calls that are active, innermost last. Interned: equal chains are the same object.</summary>
 internal sealed class CallChain
 {
-    private readonly Dictionary<(Expression?, Function), CallChain> _longer = [];
+    // Of each call, by the function called: all but calls through pointers have one.
+    private readonly Dictionary<Expression, List<CallChain>> _longer = [];
 
     private CallChain(CallChain? outer, Expression? call, Function function, string? handler)
     {
@@ -23,6 +24,9 @@ internal sealed class CallChain
 
     public Function Function { get; }
 
+    /// <summary>What is remembered of calls by this chain.</summary>
+    public List<CallMemory> Memories { get; } = [];
+
     /// <summary>The handler that it all runs in, as spelled; null for the main program.</summary>
     public string? Handler { get; }
 
@@ -33,13 +37,23 @@ internal sealed class CallChain
         // A tree of calls that doubles at each level has more chains than memory: later ones are told from others by their
         // last call only.
         var outer = count.IsFull && Outer is not null ? Root : this;
-        if (!outer._longer.TryGetValue((call, function), out var chain))
+        if (!outer._longer.TryGetValue(call, out var known))
         {
-            chain = new CallChain(outer, call, function, Handler);
-            outer._longer.Add((call, function), chain);
-            count.Chains++;
+            known = [];
+            outer._longer.Add(call, known);
         }
 
+        foreach (var longer in known)
+        {
+            if (longer.Function == function)
+            {
+                return longer;
+            }
+        }
+
+        var chain = new CallChain(outer, call, function, Handler);
+        known.Add(chain);
+        count.Chains++;
         return chain;
     }
 

@@ -7,7 +7,9 @@ internal sealed class RegionTable(Image image, Action<Region, Initializer> fill)
 {
     private readonly List<Region> _regions = [];
     private readonly Dictionary<object, Region> _byObject = [];
-    private readonly Dictionary<(LocalVariable Variable, int Depth), Region> _locals = [];
+
+    // Of each local, by the depth of its frame: most have one.
+    private readonly Dictionary<LocalVariable, List<Region>> _locals = [];
 
     public Region this[ulong id] => _regions[(int)id];
 
@@ -37,12 +39,22 @@ internal sealed class RegionTable(Image image, Action<Region, Initializer> fill)
 
     public Region Of(LocalVariable variable, int depth)
     {
-        if (!_locals.TryGetValue((variable, depth), out var region))
+        if (!_locals.TryGetValue(variable, out var regions))
         {
-            region = Add(new Region(_regions.Count, variable.Name, variable.Type.SizeBytes) { Depth = depth });
-            _locals.Add((variable, depth), region);
+            regions = [];
+            _locals.Add(variable, regions);
         }
 
+        foreach (var known in regions)
+        {
+            if (known.Depth == depth)
+            {
+                return known;
+            }
+        }
+
+        var region = Add(new Region(_regions.Count, variable.Name, variable.Type.SizeBytes) { Depth = depth });
+        regions.Add(region);
         return region;
     }
 

@@ -4,13 +4,18 @@ namespace PowerLint.Analysis;
 /// A node of a <see cref="PersistentMap{T}"/>. Not generic, so that telling the kinds apart and making new ones costs no look-up of a
 /// type at run time: the map is at the bottom of all that the analysis does.
 /// </summary>
-internal abstract class PatriciaNode;
-
-/// <summary>One entry.</summary>
-internal sealed class PatriciaLeaf(ulong key, object value) : PatriciaNode
+/// <param name="key">The key of a leaf, the prefix of a branch.</param>
+/// <param name="bit">The bit of a branch; 0 tells a leaf.</param>
+internal abstract class PatriciaNode(ulong key, ulong bit)
 {
     public readonly ulong Key = key;
 
+    public readonly ulong Bit = bit;
+}
+
+/// <summary>One entry.</summary>
+internal sealed class PatriciaLeaf(ulong key, object value) : PatriciaNode(key, 0)
+{
     public readonly object Value = value;
 }
 
@@ -19,11 +24,10 @@ internal sealed class PatriciaLeaf(ulong key, object value) : PatriciaNode
 /// <param name="bit">The bit.</param>
 /// <param name="left">The keys without the bit.</param>
 /// <param name="right">The keys with it.</param>
-internal sealed class PatriciaBranch(ulong prefix, ulong bit, PatriciaNode left, PatriciaNode right) : PatriciaNode
+internal sealed class PatriciaBranch(ulong prefix, ulong bit, PatriciaNode left, PatriciaNode right)
+    : PatriciaNode(prefix, bit)
 {
-    public readonly ulong Prefix = prefix;
-
-    public readonly ulong Bit = bit;
+    public ulong Prefix => Key;
 
     public readonly PatriciaNode Left = left;
 

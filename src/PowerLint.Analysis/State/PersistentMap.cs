@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Numerics;
 using System.Runtime.CompilerServices;
 
@@ -21,12 +22,13 @@ internal sealed class PersistentMap<T>
     public T? Find(ulong key)
     {
         var node = _root;
-        while (node is PatriciaBranch branch)
+        while (IsBranch(node))
         {
+            var branch = Branch(node);
             node = (key & branch.Bit) == 0 ? branch.Left : branch.Right;
         }
 
-        return node is PatriciaLeaf leaf && leaf.Key == key ? ValueOf(leaf) : null;
+        return node is not null && node.Key == key ? ValueOf(Leaf(node)) : null;
     }
 
     public PersistentMap<T> Set(ulong key, T value) => Wrap(Set(_root, key, value));
@@ -69,8 +71,9 @@ internal sealed class PersistentMap<T>
     public IEnumerable<(ulong Key, T Value)> EntriesWithPrefix(ulong prefix, int freeBits)
     {
         var node = _root;
-        while (node is PatriciaBranch branch && branch.Bit >> freeBits != 0)
+        while (node is not null && node.Bit >> freeBits != 0)
         {
+            var branch = Branch(node);
             node = (prefix & branch.Bit) == 0 ? branch.Left : branch.Right;
         }
 
@@ -87,12 +90,13 @@ internal sealed class PersistentMap<T>
 
         while (stack.TryPop(out var node))
         {
-            if (node is PatriciaLeaf leaf)
+            if (!IsBranch(node))
             {
-                yield return (leaf.Key, ValueOf(leaf));
+                yield return (node.Key, ValueOf(Leaf(node)));
             }
-            else if (node is PatriciaBranch branch)
+            else
             {
+                var branch = Branch(node);
                 stack.Push(branch.Right);
                 stack.Push(branch.Left);
             }
@@ -101,12 +105,13 @@ internal sealed class PersistentMap<T>
 
     private static PatriciaNode? Below(PatriciaNode? node, ulong prefix, int freeBits)
     {
-        while (node is PatriciaBranch branch && branch.Bit >> freeBits != 0)
+        while (node is not null && node.Bit >> freeBits != 0)
         {
+            var branch = Branch(node);
             node = (prefix & branch.Bit) == 0 ? branch.Left : branch.Right;
         }
 
-        return node is not null && KeyOf(node) >> freeBits == prefix >> freeBits ? node : null;
+        return node is not null && node.Key >> freeBits == prefix >> freeBits ? node : null;
     }
 
     private PersistentMap<T> Wrap(PatriciaNode? root) =>
@@ -114,44 +119,48 @@ internal sealed class PersistentMap<T>
         : root is null ? Empty
         : new PersistentMap<T>(root);
 
-    private static ulong KeyOf(PatriciaNode node) =>
-        node is PatriciaLeaf leaf ? leaf.Key : ((PatriciaBranch)node).Prefix;
+    // What a node is its bit tells; asking the runtime costs more.
+    private static bool IsBranch([NotNullWhen(true)] PatriciaNode? node) => node is not null && node.Bit != 0;
+
+    private static PatriciaBranch Branch(PatriciaNode node) => Unsafe.As<PatriciaBranch>(node);
+
+    private static PatriciaLeaf Leaf(PatriciaNode node) => Unsafe.As<PatriciaLeaf>(node);
 
     private static PatriciaBranch Join(PatriciaNode a, PatriciaNode b)
     {
-        var (keyA, keyB) = (KeyOf(a), KeyOf(b));
+        var (keyA, keyB) = (a.Key, b.Key);
         var bit = 1UL << (63 - BitOperations.LeadingZeroCount(keyA ^ keyB));
         return (keyA & bit) == 0 ? new PatriciaBranch(keyA, bit, a, b) : new PatriciaBranch(keyA, bit, b, a);
     }
 
     private static PatriciaNode Set(PatriciaNode? node, ulong key, T value)
     {
-        switch (node)
+        if (node is null)
         {
-            case null:
-                return new PatriciaLeaf(key, value);
-            case PatriciaLeaf leaf when leaf.Key == key:
-                return ReferenceEquals(leaf.Value, value) ? leaf : new PatriciaLeaf(key, value);
-            case PatriciaBranch branch when branch.Matches(key):
-                return (key & branch.Bit) == 0
-                    ? Rebuild(branch, Set(branch.Left, key, value), branch.Right)!
-                    : Rebuild(branch, branch.Left, Set(branch.Right, key, value))!;
-            default:
-                return Join(new PatriciaLeaf(key, value), node);
+            return new PatriciaLeaf(key, value);
         }
+
+        if (!IsBranch(node))
+        {
+            return node.Key != key ? Join(new PatriciaLeaf(key, value), node)
+                : ReferenceEquals(Leaf(node).Value, value) ? node
+                : new PatriciaLeaf(key, value);
+        }
+
+        var branch = Branch(node);
+        return !branch.Matches(key) ? Join(new PatriciaLeaf(key, value), node)
+            : (key & branch.Bit) == 0 ? Rebuild(branch, Set(branch.Left, key, value), branch.Right)!
+            : Rebuild(branch, branch.Left, Set(branch.Right, key, value))!;
     }
 
     private static PatriciaNode? RemovePrefix(PatriciaNode? node, ulong prefix, int freeBits)
     {
-        switch (node)
+        if (!IsBranch(node))
         {
-            case null:
-                return null;
-            case PatriciaLeaf leaf:
-                return leaf.Key >> freeBits == prefix >> freeBits ? null : leaf;
+            return node is null || node.Key >> freeBits == prefix >> freeBits ? null : node;
         }
 
-        var branch = (PatriciaBranch)node;
+        var branch = Branch(node);
         if (branch.Bit >> freeBits == 0)
         {
             return branch.Prefix >> freeBits == prefix >> freeBits ? null : branch;
@@ -185,8 +194,9 @@ internal sealed class PersistentMap<T>
             return MergeOneSide(a ?? b!, isLeft: b is null, combine);
         }
 
-        if (a is PatriciaLeaf leafA && b is PatriciaLeaf leafB && leafA.Key == leafB.Key)
+        if (!IsBranch(a) && !IsBranch(b) && a.Key == b.Key)
         {
+            var (leafA, leafB) = (Leaf(a), Leaf(b));
             var value = combine(leafA.Key, ValueOf(leafA), ValueOf(leafB));
             return value is null ? null
                 : ReferenceEquals(value, ValueOf(leafA)) ? leafA
@@ -194,13 +204,9 @@ internal sealed class PersistentMap<T>
                 : new PatriciaLeaf(leafA.Key, value);
         }
 
-        if (
-            a is PatriciaBranch sameA
-            && b is PatriciaBranch sameB
-            && sameA.Bit == sameB.Bit
-            && sameA.Matches(sameB.Prefix)
-        )
+        if (IsBranch(a) && a.Bit == b.Bit && Branch(a).Matches(b.Key))
         {
+            var (sameA, sameB) = (Branch(a), Branch(b));
             var left = Merge(sameA.Left, sameB.Left, combine);
             var right = Merge(sameA.Right, sameB.Right, combine);
             return ReferenceEquals(left, sameB.Left) && ReferenceEquals(right, sameB.Right)
@@ -210,16 +216,16 @@ internal sealed class PersistentMap<T>
 
         if (Encloses(a, b))
         {
-            var outer = (PatriciaBranch)a;
-            return (KeyOf(b) & outer.Bit) == 0
+            var outer = Branch(a);
+            return (b.Key & outer.Bit) == 0
                 ? Rebuild(outer, Merge(outer.Left, b, combine), Merge(outer.Right, null, combine))
                 : Rebuild(outer, Merge(outer.Left, null, combine), Merge(outer.Right, b, combine));
         }
 
         if (Encloses(b, a))
         {
-            var outer = (PatriciaBranch)b;
-            return (KeyOf(a) & outer.Bit) == 0
+            var outer = Branch(b);
+            return (a.Key & outer.Bit) == 0
                 ? Rebuild(outer, Merge(a, outer.Left, combine), Merge(null, outer.Right, combine))
                 : Rebuild(outer, Merge(null, outer.Left, combine), Merge(a, outer.Right, combine));
         }
@@ -233,8 +239,9 @@ internal sealed class PersistentMap<T>
 
     private static PatriciaNode? MergeOneSide(PatriciaNode node, bool isLeft, Func<ulong, T?, T?, T?> combine)
     {
-        if (node is PatriciaBranch branch)
+        if (IsBranch(node))
         {
+            var branch = Branch(node);
             return Rebuild(
                 branch,
                 MergeOneSide(branch.Left, isLeft, combine),
@@ -242,7 +249,7 @@ internal sealed class PersistentMap<T>
             );
         }
 
-        var leaf = (PatriciaLeaf)node;
+        var leaf = Leaf(node);
         var value = isLeft ? combine(leaf.Key, ValueOf(leaf), null) : combine(leaf.Key, null, ValueOf(leaf));
         return value is null ? null
             : ReferenceEquals(value, ValueOf(leaf)) ? leaf
@@ -250,9 +257,7 @@ internal sealed class PersistentMap<T>
     }
 
     private static bool Encloses(PatriciaNode outer, PatriciaNode inner) =>
-        outer is PatriciaBranch branch
-        && branch.Matches(KeyOf(inner))
-        && (inner is PatriciaLeaf || branch.Bit > ((PatriciaBranch)inner).Bit);
+        outer.Bit > inner.Bit && Branch(outer).Matches(inner.Key);
 
     private static bool AllDifferences(PatriciaNode? a, PatriciaNode? b, Func<ulong, T?, T?, bool> holds)
     {
@@ -263,47 +268,46 @@ internal sealed class PersistentMap<T>
 
         if (a is null || b is null)
         {
-            return (a ?? b) switch
+            if (a is null && b is null)
             {
-                PatriciaBranch branch => AllDifferences(
-                    a is null ? null : branch.Left,
-                    b is null ? null : branch.Left,
-                    holds
-                ) && AllDifferences(a is null ? null : branch.Right, b is null ? null : branch.Right, holds),
-                PatriciaLeaf leaf => a is null
-                    ? holds(leaf.Key, null, ValueOf(leaf))
-                    : holds(leaf.Key, ValueOf(leaf), null),
-                _ => true,
-            };
+                return true;
+            }
+
+            var one = a ?? b!;
+            if (!IsBranch(one))
+            {
+                return a is null ? holds(one.Key, null, ValueOf(Leaf(one))) : holds(one.Key, ValueOf(Leaf(one)), null);
+            }
+
+            var branch = Branch(one);
+            return AllDifferences(a is null ? null : branch.Left, b is null ? null : branch.Left, holds)
+                && AllDifferences(a is null ? null : branch.Right, b is null ? null : branch.Right, holds);
         }
 
-        if (a is PatriciaLeaf leafA && b is PatriciaLeaf leafB && leafA.Key == leafB.Key)
+        if (!IsBranch(a) && !IsBranch(b) && a.Key == b.Key)
         {
+            var (leafA, leafB) = (Leaf(a), Leaf(b));
             return ReferenceEquals(ValueOf(leafA), ValueOf(leafB)) || holds(leafA.Key, ValueOf(leafA), ValueOf(leafB));
         }
 
-        if (
-            a is PatriciaBranch sameA
-            && b is PatriciaBranch sameB
-            && sameA.Bit == sameB.Bit
-            && sameA.Matches(sameB.Prefix)
-        )
+        if (IsBranch(a) && a.Bit == b.Bit && Branch(a).Matches(b.Key))
         {
+            var (sameA, sameB) = (Branch(a), Branch(b));
             return AllDifferences(sameA.Left, sameB.Left, holds) && AllDifferences(sameA.Right, sameB.Right, holds);
         }
 
         if (Encloses(a, b))
         {
-            var outer = (PatriciaBranch)a;
-            var isLeft = (KeyOf(b) & outer.Bit) == 0;
+            var outer = Branch(a);
+            var isLeft = (b.Key & outer.Bit) == 0;
             return AllDifferences(outer.Left, isLeft ? b : null, holds)
                 && AllDifferences(outer.Right, isLeft ? null : b, holds);
         }
 
         if (Encloses(b, a))
         {
-            var outer = (PatriciaBranch)b;
-            var isLeft = (KeyOf(a) & outer.Bit) == 0;
+            var outer = Branch(b);
+            var isLeft = (a.Key & outer.Bit) == 0;
             return AllDifferences(isLeft ? a : null, outer.Left, holds)
                 && AllDifferences(isLeft ? null : a, outer.Right, holds);
         }

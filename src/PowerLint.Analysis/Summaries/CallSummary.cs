@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PowerLint.Devices;
+using PowerLint.Program;
 
 namespace PowerLint.Analysis;
 
@@ -124,8 +125,15 @@ internal sealed class CallSummary
     }
 }
 
+/// <summary>What tells calls by one chain apart besides the state.</summary>
+/// <param name="Depth">The frame depth.</param>
+/// <param name="Interrupting">The handler that runs, or null.</param>
+/// <param name="IsInLoop">Whether the main program is in a loop.</param>
+/// <param name="HandlersSleep">Whether handlers have put the CPU to sleep.</param>
+internal readonly record struct CallMoment(int Depth, Function? Interrupting, bool IsInLoop, bool HandlersSleep);
+
 /// <summary>The summaries of one function as called by one chain of calls.</summary>
-internal sealed class CallMemory
+internal sealed class CallMemory(CallMoment moment)
 {
     // A call that is made over and over in states that differ where it looks is not worth remembering.
     private const int MaximumRecordings = 24;
@@ -135,6 +143,8 @@ internal sealed class CallMemory
     private int _calls;
     private int _recordings;
     private int _hits;
+
+    public CallMoment Moment => moment;
 
     /// <summary>Whether this call is worth recording: not the first one, and not where recording has never paid.</summary>
     public bool IsWorthRecording => _calls > 1 && (_hits * 4 >= _recordings - MaximumRecordings);

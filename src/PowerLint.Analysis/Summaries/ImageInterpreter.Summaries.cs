@@ -4,10 +4,6 @@ namespace PowerLint.Analysis;
 
 internal sealed partial class ImageInterpreter
 {
-    private readonly Dictionary<
-        (CallChain Chain, int Depth, Function? Interrupting, bool IsInLoop, bool HandlersSleep),
-        CallMemory
-    > _callMemories = [];
     private CallRecording? _recording;
 
     // Handlers change what the main program sees at the places that they share with it: more of them, and a call may differ.
@@ -28,19 +24,7 @@ internal sealed partial class ImageInterpreter
             return RunBody(frame, arguments, state);
         }
 
-        var key = (
-            frame.Chain,
-            frame.Depth,
-            _activeHandlers.Count > 0 ? _activeHandlers[0] : null,
-            _run is not null,
-            _handlersSleep
-        );
-        if (!_callMemories.TryGetValue(key, out var memory))
-        {
-            memory = new CallMemory();
-            _callMemories.Add(key, memory);
-        }
-
+        var memory = MemoryOf(frame);
         if (memory.Find(arguments, state, SharedPlaces) is { } summary)
         {
             Step();
@@ -64,6 +48,27 @@ internal sealed partial class ImageInterpreter
 
         _sawOpenCondition |= openBefore;
         return (after, value);
+    }
+
+    private CallMemory MemoryOf(Frame frame)
+    {
+        var moment = new CallMoment(
+            frame.Depth,
+            _activeHandlers.Count > 0 ? _activeHandlers[0] : null,
+            _run is not null,
+            _handlersSleep
+        );
+        foreach (var known in frame.Chain.Memories)
+        {
+            if (known.Moment == moment)
+            {
+                return known;
+            }
+        }
+
+        var memory = new CallMemory(moment);
+        frame.Chain.Memories.Add(memory);
+        return memory;
     }
 
     private (MachineState? State, AbstractValue Value) Repeat(CallSummary summary, MachineState state)

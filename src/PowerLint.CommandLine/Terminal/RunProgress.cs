@@ -85,7 +85,13 @@ internal sealed class RunProgress
     internal void End()
     {
         Tell("in all", _total.Elapsed);
-        Tell("  of it, collecting garbage", GC.GetTotalPauseDuration());
+        Tell(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"  of it, collecting garbage ({GC.CollectionCount(0)} times, {GC.CollectionCount(1)} and {GC.CollectionCount(2)} of them older)"
+            ),
+            GC.GetTotalPauseDuration()
+        );
     }
 
     private void Show(string text)

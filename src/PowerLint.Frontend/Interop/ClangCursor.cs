@@ -9,6 +9,9 @@ internal readonly unsafe struct ClangCursor(CXCursor raw) : IEquatable<ClangCurs
 
     public CXCursorKind Kind => Raw.kind;
 
+    /// <summary>The same for all cursors on one declaration of a unit, and for no other.</summary>
+    public nint Identity => Raw.data0;
+
     /// <summary>False where there is no such node.</summary>
     public bool Exists => (uint)Raw.kind != 0 && LibClang.clang_Cursor_isNull(Raw) == 0 && !IsInvalid;
 
@@ -102,6 +105,41 @@ internal readonly unsafe struct ClangCursor(CXCursor raw) : IEquatable<ClangCurs
         }
 
         return children;
+    }
+
+    [ThreadStatic]
+    private static List<ClangCursor>? s_declarations;
+
+    /// <summary>
+    /// The functions and variables directly below a unit's root, in order. The list is the thread's own and good until the next
+    /// call: those of a vendor's headers are too many to make a new one for each unit.
+    /// </summary>
+    public List<ClangCursor> FunctionsAndVariables()
+    {
+        var declarations = s_declarations ??= [];
+        declarations.Clear();
+        var handle = GCHandle.Alloc(declarations);
+        try
+        {
+            LibClang.clang_visitChildren(Raw, &AddDeclaration, GCHandle.ToIntPtr(handle));
+        }
+        finally
+        {
+            handle.Free();
+        }
+
+        return declarations;
+    }
+
+    [UnmanagedCallersOnly]
+    private static CXChildVisitResult AddDeclaration(CXCursor cursor, CXCursor parent, nint data)
+    {
+        if (cursor.kind is CXCursorKind.FunctionDecl or CXCursorKind.VarDecl)
+        {
+            ((List<ClangCursor>)GCHandle.FromIntPtr(data).Target!).Add(new ClangCursor(cursor));
+        }
+
+        return CXChildVisitResult.Continue;
     }
 
     [UnmanagedCallersOnly]

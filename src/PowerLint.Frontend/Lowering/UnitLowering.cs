@@ -19,6 +19,12 @@ internal sealed class UnitLowering
     private readonly List<(Function Function, int Order)> _functions = [];
     private readonly List<LoweringGap> _gaps = [];
     private readonly Queue<Action> _work = new();
+
+    // Definitions that nobody outside the unit sees and that have no attribute, with their order: found again when mentioned.
+    // One a thread, emptied for each unit: headers have thousands.
+    [ThreadStatic]
+    private static Dictionary<nint, (ClangCursor Definition, int Order)>? s_inner;
+    private readonly Dictionary<nint, (ClangCursor Definition, int Order)> _inner = s_inner ??= [];
     private int _unnamed;
     private int _leftOut;
     private SourceRange _firstLeftOut = SourceRange.None;
@@ -33,6 +39,7 @@ internal sealed class UnitLowering
     )
     {
         _unit = unit;
+        _inner.Clear();
         _source = source;
         IsCPlusPlus = isCPlusPlus;
         Sources = new SourceMap(unit, workingDirectory, traits);
@@ -121,7 +128,7 @@ internal sealed class UnitLowering
             return symbol;
         }
 
-        var declared = _declared.GetValueOrDefault(name);
+        var declared = DeclarationOf(function, name);
         symbol = new FunctionSymbol(name, function.Linkage == CXLinkageKind.Internal)
         {
             IsNoReturn = IsNoReturn(function, declared),
@@ -146,6 +153,14 @@ internal sealed class UnitLowering
         if (_declared.TryGetValue(name, out var declared))
         {
             return Mention(declared.First);
+        }
+
+        foreach (var (definition, _) in _inner.Values)
+        {
+            if (string.Equals(definition.Spelling, name, StringComparison.Ordinal))
+            {
+                return Mention(definition);
+            }
         }
 
         symbol = new FunctionSymbol(name, isStatic: false)
@@ -228,6 +243,46 @@ internal sealed class UnitLowering
         return global;
     }
 
+    // What the unit's headers declare and define for anybody's use is not looked at before it is used.
+    private bool IsPassedOver(ClangCursor function, int order)
+    {
+        if (IsCPlusPlus || Target.Architecture == "msp430" || function.HasAttributes)
+        {
+            return false;
+        }
+
+        if (!function.IsDefinition)
+        {
+            return true;
+        }
+
+        if (function.Linkage != CXLinkageKind.Internal)
+        {
+            return false;
+        }
+
+        _inner.Add(function.Identity, (function, order));
+        return true;
+    }
+
+    private DeclaredFunction? DeclarationOf(ClangCursor function, string name)
+    {
+        var declared = _declared.GetValueOrDefault(name);
+        if (
+            declared is not { Body.Exists: true } and not { AliasTarget: not null }
+            && function.Definition is { Exists: true } definition
+            && _inner.TryGetValue(definition.Identity, out var inner)
+        )
+        {
+            declared ??= new DeclaredFunction(function.Canonical, inner.Order);
+            declared.Body = definition;
+            declared.Order = inner.Order;
+            _declared[name] = declared;
+        }
+
+        return declared;
+    }
+
     private static int IntBits(string architecture) => architecture is "avr" or "msp430" ? 16 : 32;
 
     private void CollectDeclarations()
@@ -248,7 +303,7 @@ internal sealed class UnitLowering
                 continue;
             }
 
-            if (cursor.Kind != CXCursorKind.FunctionDecl)
+            if (cursor.Kind != CXCursorKind.FunctionDecl || IsPassedOver(cursor, order))
             {
                 continue;
             }
@@ -256,7 +311,7 @@ internal sealed class UnitLowering
             var name = NameOf(cursor);
             if (!_declared.TryGetValue(name, out var declared))
             {
-                declared = new DeclaredFunction(cursor, order);
+                declared = new DeclaredFunction(cursor.Canonical, order);
                 _declared.Add(name, declared);
             }
 
@@ -318,12 +373,12 @@ internal sealed class UnitLowering
     // C++ groups declarations: extern "C" { … }, namespaces. What stands in classes and templates is not looked into.
     private List<ClangCursor> Declarations(ClangCursor parent)
     {
-        var children = parent.Children();
         if (!IsCPlusPlus)
         {
-            return children;
+            return parent.FunctionsAndVariables();
         }
 
+        var children = parent.Children();
         var declarations = new List<ClangCursor>();
         foreach (var cursor in children)
         {

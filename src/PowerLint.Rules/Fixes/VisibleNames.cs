@@ -101,19 +101,43 @@ internal sealed partial class VisibleNames
             }
         }
 
-        foreach (Match match in Enumerator().Matches(text))
+        ReadMembers(text);
+        foreach (var line in text.AsSpan().EnumerateLines())
         {
-            _texts.TryAdd(match.Groups["name"].Value, match.Groups["value"].Value.Trim());
-        }
-
-        foreach (Match match in Member().Matches(text))
-        {
-            _members.Add(match.Groups["name"].Value);
+            if (line.Contains('=') && Enumerator().Match(line.ToString()) is { Success: true } match)
+            {
+                _texts.TryAdd(match.Groups["name"].Value, match.Groups["value"].Value.Trim());
+            }
         }
 
         foreach (Match match in Declaration().Matches(text))
         {
             _declared.Add(match.Groups["name"].Value);
+        }
+    }
+
+    // What stands before a semicolon, the length of an array aside. Register headers have tens of thousands of them.
+    private void ReadMembers(ReadOnlySpan<char> text)
+    {
+        for (int from = 0, next; (next = text[from..].IndexOf(';')) >= 0; from += next + 1)
+        {
+            var before = text[..(from + next)].TrimEnd(" \t");
+            if (before is [.., ']'])
+            {
+                var open = before[..^1].LastIndexOfAny('[', ']', '\n');
+                before = open >= 0 && before[open] == '[' ? before[..open].TrimEnd(" \t") : [];
+            }
+
+            var start = before.Length;
+            while (start > 0 && (char.IsAsciiLetterOrDigit(before[start - 1]) || before[start - 1] == '_'))
+            {
+                start--;
+            }
+
+            if (start < before.Length && !char.IsAsciiDigit(before[start]))
+            {
+                _members.Add(before[start..].ToString());
+            }
         }
     }
 
@@ -133,9 +157,6 @@ internal sealed partial class VisibleNames
         5000
     )]
     private static partial Regex Enumerator();
-
-    [GeneratedRegex(@"\b(?<name>[A-Za-z_]\w*)[ \t]*(\[[^\]\n]*\][ \t]*)?;", RegexOptions.ExplicitCapture, 5000)]
-    private static partial Regex Member();
 
     [GeneratedRegex(
         @"^[ \t]*extern\b[^;(\n]*?\b(?<name>\w+)[ \t]*(__asm__[^;\n]*)?;",
