@@ -39,7 +39,9 @@ internal sealed partial class ImageInterpreter
                     } set
                 )
                 {
-                    SetLocal(local, set.Range, state!, () => Evaluate(set, state!));
+                    var outer = BeginSet();
+                    Evaluate(set, state!);
+                    EndSet(local, set.Range, state!, outer);
                 }
                 else
                 {
@@ -55,7 +57,9 @@ internal sealed partial class ImageInterpreter
                 else
                 {
                     BeginInstruction(state!);
-                    SetLocal(declaration.Variable, declaration.Range, state!, () => Declare(declaration, state!));
+                    var around = BeginSet();
+                    Declare(declaration, state!);
+                    EndSet(declaration.Variable, declaration.Range, state!, around);
                 }
 
                 return LetHandlersIn(state!);

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using PowerLint.Devices;
 using PowerLint.Program;
 
@@ -33,9 +34,50 @@ internal sealed class TestSite(SourceRange range, Function function)
 /// <summary>What the main program reads while a condition or a copy is evaluated.</summary>
 internal sealed class ReadWatch
 {
-    public HashSet<(SharedPlace Place, int Width)> Places { get; } = [];
+    // Most conditions look at a few places; one that calls a function may look at thousands.
+    private const int Few = 12;
+
+    private List<(SharedPlace Place, int Width)>? _places;
+    private HashSet<(SharedPlace Place, int Width)>? _known;
+
+    public ReadOnlySpan<(SharedPlace Place, int Width)> Places => CollectionsMarshal.AsSpan(_places);
 
     public bool ReadsHardware { get; set; }
+
+    public void Add(SharedPlace place, int width)
+    {
+        _places ??= [];
+        if (_places.Count < Few)
+        {
+            foreach (var (known, knownWidth) in _places)
+            {
+                if (known.Offset == place.Offset && knownWidth == width && known.Region == place.Region)
+                {
+                    return;
+                }
+            }
+        }
+        else
+        {
+            _known ??= [.. _places];
+            if (!_known.Add((place, width)))
+            {
+                return;
+            }
+        }
+
+        _places.Add((place, width));
+    }
+
+    public void Add(ReadWatch inner)
+    {
+        foreach (var (place, width) in inner.Places)
+        {
+            Add(place, width);
+        }
+
+        ReadsHardware |= inner.ReadsHardware;
+    }
 }
 
 internal sealed partial class ImageInterpreter
@@ -87,8 +129,8 @@ internal sealed partial class ImageInterpreter
         if (_reads is { } reads && !IsInHandler && offset.IsConstant)
         {
             var place = new SharedPlace(region, (long)offset.Minimum);
-            reads.Places.Add((place, width));
-            Events.Unrepeatable += _handlerWrites.ContainsKey(place) ? 1 : 0;
+            reads.Add(place, width);
+            Events.Unrepeatable += region.Global is not null && _handlerWrites.ContainsKey(place) ? 1 : 0;
         }
     }
 
@@ -228,12 +270,7 @@ internal sealed partial class ImageInterpreter
             return (whenTrue, whenFalse);
         }
 
-        outer?.Places.UnionWith(reads.Places);
-        if (outer is not null)
-        {
-            outer.ReadsHardware |= reads.ReadsHardware;
-        }
-
+        outer?.Add(reads);
         if (!SeeTest(condition, reads, whenTrue, whenFalse) && whenTrue is not null && whenFalse is not null)
         {
             whenTrue.Idle = whenTrue.Idle?.Doubted();
@@ -358,22 +395,27 @@ internal sealed partial class ImageInterpreter
     }
 
     /// <summary>Evaluates what a local scalar is set to, and notes where it takes a copy of what handlers write.</summary>
-    private void SetLocal(LocalVariable variable, SourceRange range, MachineState state, Action evaluate)
+    private ReadWatch? BeginSet()
     {
         var outer = _reads;
-        var reads = IsInHandler ? null : new ReadWatch();
-        _reads = reads ?? outer;
-        evaluate();
+        _reads = IsInHandler ? outer : new ReadWatch();
+        return outer;
+    }
+
+    /// <summary>Ends what <see cref="BeginSet"/> began.</summary>
+    private void EndSet(LocalVariable variable, SourceRange range, MachineState state, ReadWatch? outer)
+    {
+        var reads = IsInHandler ? null : _reads;
         _reads = outer;
         if (reads is null || state.IsUnreachable)
         {
             return;
         }
 
-        outer?.Places.UnionWith(reads.Places);
-        if (outer is not null)
+        outer?.Add(reads);
+        if (reads.Places.IsEmpty && state.Tests.IsEmpty)
         {
-            outer.ReadsHardware |= reads.ReadsHardware;
+            return;
         }
 
         var region = _regions.Of(variable, _frame.Depth);

@@ -25,6 +25,9 @@ internal sealed class Footprint(int depth)
     private readonly HashSet<ulong> _addresses = [];
     private ulong _lastPiece = ulong.MaxValue;
 
+    // Made when the call is over and first asked for.
+    private ulong[]? _piecesInOrder;
+
     public bool IsTooLarge => _pieces.Count + _addresses.Count > MaximumPlaces;
 
     public void Touch(Region region, long offset, int width)
@@ -66,10 +69,13 @@ internal sealed class Footprint(int depth)
     /// </summary>
     public bool AreSame(PersistentMap<MemoryCell> then, PersistentMap<MemoryCell> now)
     {
-        foreach (var piece in _pieces)
+        var pieces = _piecesInOrder ??= [.. _pieces];
+        for (var i = 0; i < pieces.Length; i++)
         {
-            if (!Same(piece << PieceShift, PieceShift))
+            if (!Same(pieces[i] << PieceShift, PieceShift))
             {
+                // What differs from this state is likely to differ from the next one, too.
+                (pieces[0], pieces[i]) = (pieces[i], pieces[0]);
                 return false;
             }
         }
