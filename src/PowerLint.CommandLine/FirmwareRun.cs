@@ -140,7 +140,10 @@ internal sealed class FirmwareRun
             var folder = _settings.Folder ?? Paths.Root;
             var excluded = new PathPatterns(folder, _settings.Excluded);
             var paths = new PathRules(folder, _settings.PathRules);
-            var board = new BoardFacts(_settings.Pins, _settings.Package, _settings.SupplyVolts);
+            var board = new BoardFacts(_settings.Pins, _settings.Package, _settings.SupplyVolts)
+            {
+                FittedRegulators = _settings.FittedRegulators,
+            };
             var costs = new CostEstimator(result.Device, OperatingPoint(result), board);
             var run = _progress.Stage("rules", () => RuleRunner.Run(result, board, _settings.RuleSettings(), _image!));
             Sources = run.Sources;

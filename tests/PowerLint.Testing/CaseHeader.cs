@@ -131,6 +131,15 @@ public sealed partial record CaseHeader
             throw new FormatException($"{name}: write // board: PD2: {{ pull: down, ohms: 10000 }}, not '{value}'");
         }
 
+        if (match.Groups["entries"].Value.Trim() is "fitted: yes" or "fitted: no")
+        {
+            var isFitted = match.Groups["entries"].Value.Contains("yes", StringComparison.Ordinal);
+            return board with
+            {
+                FittedRegulators = board.FittedRegulators.SetItem(match.Groups["pin"].Value, isFitted),
+            };
+        }
+
         var pin = new BoardPin();
         foreach (var entry in match.Groups["entries"].Value.Split(',', StringSplitOptions.TrimEntries))
         {

@@ -39,6 +39,13 @@ internal sealed record Settings
     /// <summary>The lines that name pins, to point at those that the device lacks.</summary>
     internal ImmutableArray<(string Pin, int Line)> PinLines { get; init; } = [];
 
+    /// <summary>By the names of regulators, whether the board carries what the lower setting needs.</summary>
+    internal ImmutableDictionary<string, bool> FittedRegulators { get; init; } =
+        ImmutableDictionary<string, bool>.Empty;
+
+    /// <summary>The lines that name regulators.</summary>
+    internal ImmutableArray<(string Regulator, int Line)> RegulatorLines { get; init; } = [];
+
     /// <summary>Levels and thresholds by rule.</summary>
     internal ImmutableDictionary<string, RuleSetting> Rules { get; init; } =
         ImmutableDictionary<string, RuleSetting>.Empty;

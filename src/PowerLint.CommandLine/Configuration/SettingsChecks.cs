@@ -29,6 +29,22 @@ internal static class SettingsChecks
             );
         }
 
+        var regulators = device.Regulators.Select(regulator => regulator.Name).ToArray();
+        foreach (
+            var (regulator, line) in settings.RegulatorLines.Where(entry =>
+                !regulators.Contains(entry.Regulator, StringComparer.Ordinal)
+            )
+        )
+        {
+            errors.Add(
+                new ConfigurationError(
+                    file,
+                    line,
+                    $"{device.Name} has no regulator '{regulator}'{NearestNames.Hint(regulator, regulators)}"
+                )
+            );
+        }
+
         if (errors.Count > 0)
         {
             throw new ConfigurationException([.. errors.OrderBy(error => error.Line)]);

@@ -95,7 +95,8 @@ internal sealed class SettingsReader(string file)
         var clocks = root.Mapping("clocks");
         clocks?.Allow("cpu-hertz");
         var board = root.Mapping("board");
-        board?.Allow("pins");
+        board?.Allow("pins", "regulators");
+        var regulators = board?.Mapping("regulators");
         var pins = board?.Mapping("pins");
         return new Settings
         {
@@ -106,6 +107,8 @@ internal sealed class SettingsReader(string file)
             CpuHertz = clocks?.Number("cpu-hertz"),
             Options = ReadOptions(root.Mapping("options")),
             Pins = ReadPins(pins),
+            FittedRegulators = ReadRegulators(regulators),
+            RegulatorLines = regulators is null ? [] : [.. regulators.Entries.Select(entry => (entry.Key, entry.Line))],
             PinLines = pins is null ? [] : [.. pins.Entries.Select(entry => (entry.Key, entry.Line))],
             Battery = ReadBattery(root.Mapping("battery")),
             Profile = ReadProfile(root.Mapping("profile")),
@@ -183,6 +186,33 @@ internal sealed class SettingsReader(string file)
             );
             CheckPin(name, pin, node, read);
             result[name] = read;
+        }
+
+        return result.ToImmutable();
+    }
+
+    private static ImmutableDictionary<string, bool> ReadRegulators(YamlMapping? regulators)
+    {
+        var result = ImmutableDictionary.CreateBuilder<string, bool>(StringComparer.Ordinal);
+        foreach (var (name, _, node) in regulators?.Entries ?? [])
+        {
+            if (regulators!.Mapping(name) is not { } regulator)
+            {
+                continue;
+            }
+
+            regulator.Allow("fitted");
+            if (regulator.Flag("fitted") is { } isFitted)
+            {
+                result[name] = isFitted;
+            }
+            else
+            {
+                regulator.Error(
+                    node,
+                    $"board.regulators.{name} says nothing: add fitted: yes, or no, for the parts that its lower setting needs"
+                );
+            }
         }
 
         return result.ToImmutable();

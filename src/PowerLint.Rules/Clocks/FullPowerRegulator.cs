@@ -23,7 +23,7 @@ internal sealed class FullPowerRegulator : IRule
                 context.Clean(regulator.Name);
             }
 
-            context.Report(observations, group => Message(regulator, group));
+            context.Report(observations, group => Message(context, regulator, group));
         }
     }
 
@@ -36,9 +36,15 @@ internal sealed class FullPowerRegulator : IRule
             return null;
         }
 
-        if (certainty == Certainty.Proven && regulator.BoardNeeds is not null)
+        if (regulator.BoardNeeds is not null)
         {
-            certainty = Certainty.BoardDependent;
+            var isTold = context.Board.FittedRegulators.TryGetValue(regulator.Name, out var isFitted);
+            if (isTold && !isFitted)
+            {
+                return null;
+            }
+
+            certainty = certainty == Certainty.Proven && !isTold ? Certainty.BoardDependent : certainty;
         }
 
         return new Observation
@@ -69,11 +75,14 @@ internal sealed class FullPowerRegulator : IRule
     private static bool IsNamed(string name, RegulatorConsumer consumer) =>
         string.Equals(name, consumer.Name, StringComparison.Ordinal);
 
-    private static string Message(Regulator regulator, ObservationGroup group)
+    private static string Message(RuleContext context, Regulator regulator, ObservationGroup group)
     {
         var first = group.First;
         var state = Wording.Fields(first.Point.State, regulator.LowPower);
-        var board = regulator.BoardNeeds is { } needs ? $", if the board has {needs}" : "";
+        var board =
+            regulator.BoardNeeds is { } needs && !context.Board.FittedRegulators.ContainsKey(regulator.Name)
+                ? $", if the board has {needs}"
+                : "";
         return $"The {regulator.Name} regulator stays at its full setting {Wording.Where(first.Point)}{(state.Length == 0 ? "" : $" ({state})")}, "
             + "but nothing that is awake there needs it. "
             + (

@@ -10,6 +10,9 @@ public sealed record BoardFacts(ImmutableDictionary<string, BoardPin> Pins, stri
 {
     /// <summary>Nothing is known.</summary>
     public static BoardFacts None { get; } = new(ImmutableDictionary<string, BoardPin>.Empty, null, null);
+
+    /// <summary>By the names of regulators, whether the board carries what the lower setting needs.</summary>
+    public ImmutableDictionary<string, bool> FittedRegulators { get; init; } = ImmutableDictionary<string, bool>.Empty;
 }
 
 /// <summary>A level, or either.</summary>

@@ -35,11 +35,27 @@ public sealed class BoardFileTests
             );
             var complete = firmware with
             {
-                Header = firmware.Header with { Board = firmware.Header.Board with { Pins = pins } },
+                Header = firmware.Header with
+                {
+                    Board = firmware.Header.Board with
+                    {
+                        Pins = pins,
+                        FittedRegulators = run.Result.Device.Regulators.ToImmutableDictionary(
+                            regulator => regulator.Name,
+                            regulator => wiring.IsConnected,
+                            StringComparer.Ordinal
+                        ),
+                    },
+                },
             };
             var findings = CaseRun.Of(complete).Rules.Findings;
 
             Assert.DoesNotContain(findings, finding => finding.Certainty == Certainty.BoardDependent);
+
+            if (!open.Any(finding => finding.RuleId is "floating-pin"))
+            {
+                continue;
+            }
 
             // What nothing drives or pulls floats for sure, and what something does, does not.
             var floats = findings.Any(finding => finding.RuleId is "floating-pin");
