@@ -11,7 +11,7 @@ internal sealed class PeripheralClockLeftOn : IRule
     public void Check(RuleContext context)
     {
         var observations = new List<Observation>();
-        foreach (var gate in context.Device.Gates)
+        foreach (var gate in context.Device.Gates.Where(gate => !IsInUse(context, gate)))
         {
             var unused = gate.Peripherals.Where(name => IsUnused(context, name)).ToArray();
             foreach (var name in unused)
@@ -30,6 +30,15 @@ internal sealed class PeripheralClockLeftOn : IRule
 
         context.Report(observations, Message, group => MendOf(context, group));
     }
+
+    // A gate may stand before several peripherals: one in use keeps it open.
+    private static bool IsInUse(RuleContext context, ClockGate gate) =>
+        context.Device.Peripherals.Any(peripheral =>
+            (
+                gate.Peripherals.Contains(peripheral.Name, StringComparer.Ordinal)
+                || (gate.LosesWrites && peripheral.Registers.Any(gate.Registers.Contains))
+            ) && context.Result.Uses(peripheral)
+        );
 
     private static bool IsUnused(RuleContext context, string name) =>
         context.Device.Peripherals.FirstOrDefault(p => string.Equals(p.Name, name, StringComparison.Ordinal))

@@ -85,16 +85,16 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
         writes
             .Select(write => write.Field)
             .All(field =>
-                !result.Device.Protections.Any(protection =>
+                field.Register.IsAddressable
+                && !result.Device.Protections.Any(protection =>
                     protection.Protects.Any(bits => bits.Register == field.Register && (bits.Mask & field.Mask) != 0)
                 )
-                && result
-                    .Device.Gates.Where(gate => gate.LosesWrites && gate.Registers.Contains(field.Register))
-                    .All(gate =>
-                        mend.Points.All(point => point.SteadyState.Evaluate(gate.Open) == Tristate.Yes)
-                        && (mend.Place != MendPlace.AtStart || IsOpenAtReset(gate))
-                    )
+                && GatesBefore(field)
+                    .All(gate => mend.Points.All(point => point.SteadyState.Evaluate(gate.Open) == Tristate.Yes))
             );
+
+    private IEnumerable<ClockGate> GatesBefore(FieldReference field) =>
+        result.Device.Gates.Where(gate => gate.LosesWrites && gate.Registers.Contains(field.Register));
 
     private static bool IsOpenAtReset(ClockGate gate) =>
         gate.Open.Alternatives.Any(alternative =>
@@ -317,7 +317,21 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
             .Units.SelectMany(unit => unit.Functions)
             .Any(f => string.Equals(f.DisplayName, function, StringComparison.Ordinal) && f.Parameters.Count > 0);
 
-    private List<SourceEdit>? AtStart(Mend mend) =>
+    // A write behind a gate that the program must open first goes behind what opens it.
+    private List<SourceEdit>? AtStart(Mend mend)
+    {
+        var openings = mend
+            .Writes.SelectMany(write => GatesBefore(write.Field))
+            .Distinct()
+            .Where(gate => !IsOpenAtReset(gate))
+            .SelectMany(gate => mend.Points.SelectMany(point => point.SteadyState.DecisionsOf(gate.Open)))
+            .ToArray();
+        return openings.MaxBy(opening => opening.Ordinal) is { } last
+            ? AfterCause(mend with { IsForEveryWay = true }, Cause.Of(last))
+            : AtFirstStatement(mend);
+    }
+
+    private List<SourceEdit>? AtFirstStatement(Mend mend) =>
         _places.FirstOf(image.Entry) is { } place
         && Statements(mend.Writes, place.Statement.Range) is { } lines
         && _insertion.Before(place.Statement, lines) is { } edit
