@@ -137,6 +137,7 @@ internal sealed class FirmwareRun
         var allowed = ImmutableArray<AllowedFinding>.Empty;
         if (Analyze(cancellation) is { } result)
         {
+            _notices.AddRange(UncheckedRules.Of(result.Device, _settings.RuleSettings()));
             var folder = _settings.Folder ?? Paths.Root;
             var excluded = new PathPatterns(folder, _settings.Excluded);
             var paths = new PathRules(folder, _settings.PathRules);

@@ -170,6 +170,7 @@ public sealed class RuleCatalogGenerator : IIncrementalGenerator
             Property("DefaultLevel", "Level." + char.ToUpperInvariant(page["level"][0]) + page["level"].Substring(1));
             Property("Group", Quote(page["group"]));
             Property("Since", Quote(page["since"]));
+            Property("Needs", Quote(page["needs"]));
             Property("Page", Quote(page.Body));
             text.Append("        },\n");
         }

@@ -10,6 +10,9 @@ namespace PowerLint.Rules.Generator;
 internal sealed class RulePage
 {
     private static readonly string[] Keys = { "id", "title", "summary", "level", "group", "since" };
+
+    // Sections of a device model without which the rule cannot be checked.
+    private static readonly string[] OptionalKeys = { "needs" };
     private static readonly string[] Levels = { "note", "warning", "error" };
 
     private readonly Dictionary<string, (string Value, int Line)> _entries = new();
@@ -108,9 +111,14 @@ internal sealed class RulePage
             Defects.Add(($"the front matter lacks '{key}'", 0));
         }
 
-        foreach (var entry in _entries.Where(entry => !Keys.Contains(entry.Key)))
+        foreach (var entry in _entries.Where(entry => !Keys.Concat(OptionalKeys).Contains(entry.Key)))
         {
-            Defects.Add(($"the front matter knows no '{entry.Key}'; use {string.Join(", ", Keys)}", entry.Value.Line));
+            Defects.Add(
+                (
+                    $"the front matter knows no '{entry.Key}'; use {string.Join(", ", Keys.Concat(OptionalKeys))}",
+                    entry.Value.Line
+                )
+            );
         }
 
         if (this["id"].Length > 0 && this["id"] != Id)

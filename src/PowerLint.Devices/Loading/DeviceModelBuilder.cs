@@ -111,6 +111,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             Name = member.Name,
             Family = family,
             Core = core,
+            Sections = [.. Sections.Where(document.Contains)],
             Packages = packages,
             Registers =
             [
@@ -204,9 +205,14 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             );
         }
 
-        foreach (var (key, _) in document.Entries)
+        foreach (var (key, section) in document.Entries)
         {
-            if (SourcedSections.Contains(key.Text, StringComparer.Ordinal) && !named.Contains(key.Text))
+            // An empty section says that the part has nothing of the kind.
+            if (
+                SourcedSections.Contains(key.Text, StringComparer.Ordinal)
+                && !named.Contains(key.Text)
+                && section is not MapNode { Entries.Count: 0 }
+            )
             {
                 errors.Add(key, $"'sources' does not say where the section '{key.Text}' comes from");
             }

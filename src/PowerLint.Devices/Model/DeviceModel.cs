@@ -14,6 +14,12 @@ public sealed class DeviceModel
     /// <summary>The processor: <c>avr</c>, <c>xmega</c>, <c>msp430</c>, <c>cortex-m0+</c>, … Decides what instructions mean.</summary>
     public required string Core { get; init; }
 
+    /// <summary>
+    /// The sections that the model has. One that is there and empty says that the part has nothing of the kind; one that is not
+    /// there says nothing.
+    /// </summary>
+    public ImmutableArray<string> Sections { get; init; } = [];
+
     /// <summary>Names of the packages; the first is assumed where none is configured.</summary>
     public required ImmutableArray<string> Packages { get; init; }
 

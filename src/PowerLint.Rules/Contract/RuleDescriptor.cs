@@ -22,6 +22,9 @@ public sealed class RuleDescriptor(Func<IRule> create)
     /// <summary>The release that brought it.</summary>
     public required string Since { get; init; }
 
+    /// <summary>The section of a device model that it cannot do without (<c>regulators</c>); empty where there is none.</summary>
+    public string Needs { get; init; } = "";
+
     /// <summary>The page's text in Markdown, without front matter.</summary>
     public required string Page { get; init; }
 
