@@ -11,23 +11,24 @@ internal sealed class WokenTooOften : IRule
     /// <inheritdoc/>
     public void Check(RuleContext context)
     {
-        var observations = new Dictionary<Interrupt, List<Observation>>();
+        var excesses = new Dictionary<PointFacts, Excess>();
+        var observations = new List<Observation>();
         foreach (var point in context.Points.Where(point => point.Sleeps))
         {
-            if (ShortestOf(context, point) is not var (interrupt, period))
+            if (
+                ShortestOf(context, point) is not var (interrupt, period)
+                || context.Result.PeriodicWakes.FirstOrDefault(w => w.Interrupt == interrupt) is not { } wake
+            )
             {
                 continue;
             }
 
-            var wake = context.Result.PeriodicWakes.FirstOrDefault(wake => wake.Interrupt == interrupt);
-            var longer = wake is null ? null : LongerPeriod.Of(interrupt, period, wake.WakesPerWork);
-            if (wake is null || longer is null || point.CertaintyOf(Tristate.Yes) is not { } certainty)
+            if (
+                LongerPeriod.Of(interrupt, period, wake.WakesPerWork) is not { } longer
+                || point.CertaintyOf(Tristate.Yes) is not { } certainty
+            )
             {
-                if (wake is not null)
-                {
-                    context.Clean(NameOf(interrupt));
-                }
-
+                context.Clean(NameOf(interrupt));
                 continue;
             }
 
@@ -36,12 +37,8 @@ internal sealed class WokenTooOften : IRule
                 [.. period.Way.Dividers.Select(divider => divider.Field), .. period.Way.Top]
             );
             var sets = DecisionsOf(point, period.Way.Top);
-            if (!observations.TryGetValue(interrupt, out var list))
-            {
-                observations.Add(interrupt, list = []);
-            }
-
-            list.Add(
+            excesses.Add(point, new Excess(wake, period, longer));
+            observations.Add(
                 new Observation
                 {
                     Group = interrupt.Name,
@@ -55,11 +52,11 @@ internal sealed class WokenTooOften : IRule
             );
         }
 
-        foreach (var (interrupt, list) in observations)
-        {
-            context.Report(list, group => Message(context, interrupt, group));
-        }
+        context.Report(observations, group => Message(context, excesses[group.First.Point], group));
     }
+
+    /// <summary>What is too often at a point, and what would do.</summary>
+    private sealed record Excess(PeriodicWake Wake, PeriodLength Period, LongerPeriod Longer);
 
     private static string NameOf(Interrupt interrupt) => interrupt.Peripheral ?? interrupt.Name;
 
@@ -83,11 +80,9 @@ internal sealed class WokenTooOften : IRule
     private static ImmutableArray<Decision> DecisionsOf(PointFacts point, ImmutableArray<FieldReference> fields) =>
         [.. fields.SelectMany(part => point.State.DecisionsOf(part)).Distinct().OrderBy(decision => decision.Ordinal)];
 
-    private static string Message(RuleContext context, Interrupt interrupt, ObservationGroup group)
+    private static string Message(RuleContext context, Excess excess, ObservationGroup group)
     {
-        var (_, period) = ShortestOf(context, group.First.Point)!.Value;
-        var wakes = context.Result.PeriodicWakes.First(wake => wake.Interrupt == interrupt).WakesPerWork;
-        var longer = LongerPeriod.Of(interrupt, period, wakes)!;
+        var ((interrupt, wakes), period, longer) = excess;
         var hertz = context.Result.CpuHertz;
         var every = Wording.Time(period.Seconds(hertz)!.Value);
         var basis = period.ClockHertz is null ? $" ({context.Result.CpuClockBasis})" : "";
