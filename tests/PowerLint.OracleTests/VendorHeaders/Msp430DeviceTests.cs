@@ -154,6 +154,32 @@ public sealed class Msp430DeviceTests
     }
 
     /// <summary>
+    /// The package has no header of the families with ferroelectric memory and a display; their display's controller is that of the
+    /// metering family, of which it has one.
+    /// </summary>
+    [Fact]
+    public void The_display_controller_is_that_of_the_family_with_a_header()
+    {
+        const string Other = "msp430f6726";
+        var header = new Msp430Header(Other);
+        var registers = Catalog
+            .Load("msp430fr6989")
+            .Registers.Where(r => r.Name.StartsWith("LCDC", StringComparison.Ordinal))
+            .ToArray();
+        Assert.Equal(10, registers.Length);
+        Assert.All(
+            registers,
+            r => Assert.Equal((r.Name, ((int)r.Address, r.WidthBits)), (r.Name, header.Find(r.Name)))
+        );
+        var expected = registers
+            .SelectMany(r => r.Fields.Values.Select(field => (Field: field, Macros: MacrosOf(Other, field, header))))
+            .ToArray();
+        Assert.DoesNotContain(expected, f => f.Macros.Length == 0);
+        var values = header.Evaluate(expected.SelectMany(f => f.Macros).Select(m => m.Name));
+        Assert.All(expected.SelectMany(f => f.Macros), m => Assert.Equal((m.Name, m.Value), (m.Name, values[m.Name])));
+    }
+
+    /// <summary>
     /// The macros that tell where a field lies: its own for one bit; for several the numbered bits, or else the values, which
     /// the headers write after an underscore.
     /// </summary>

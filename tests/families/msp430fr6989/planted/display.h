@@ -1,0 +1,9 @@
+#ifndef DISPLAY_H
+#define DISPLAY_H
+
+#include <stdint.h>
+
+void display_init(void);
+void display_show(uint8_t minutes);
+
+#endif
