@@ -5,15 +5,15 @@ namespace PowerLint.Bench;
 
 /// <summary>
 /// Writes an image in the style of a chip vendor's driver library: a device header of register structures and thousands of bit masks, a
-/// header a peripheral with settings, handles, enumerations and small inline functions, all of them included by every unit; drivers that
-/// take handles; modules that use a few drivers each; one main program that sets all modules up and sleeps. Same number, same text.
+/// header a peripheral with settings, handles, enumerations and small inline functions, all of them included by every unit; drivers of
+/// several files a peripheral that take handles; modules that use a few drivers each; one main program that sets all modules up and
+/// sleeps. As in such libraries, most of what a driver offers is never called. Same number, same text.
 /// </summary>
 internal static class VendorStyleImage
 {
     private const int Peripherals = 40;
     private const int RegistersEach = 14;
     private const int FieldsEach = 9;
-    private const int DriverFunctions = 14;
 
     /// <summary>Writes the image and its compile database.</summary>
     /// <returns>The units, in the order of the database.</returns>
@@ -28,15 +28,24 @@ internal static class VendorStyleImage
         {
             all.Append(CultureInfo.InvariantCulture, $"#include \"hal_p{i}.h\"\n");
             Put($"vendor/hal_p{i}.h", PeripheralHeader(i));
-            Put($"vendor/hal_p{i}.c", Driver(i));
-            files.Add($"vendor/hal_p{i}.c");
+        }
+
+        // A small image has the drivers that fit into half of it.
+        var driven = Math.Min(Peripherals, units / 2 / VendorStyleDriver.Parts.Length);
+        for (var i = 0; i < driven; i++)
+        {
+            foreach (var (part, text) in VendorStyleDriver.Write(i))
+            {
+                Put($"vendor/hal_p{i}{part}.c", text);
+                files.Add($"vendor/hal_p{i}{part}.c");
+            }
         }
 
         Put("vendor/hal.h", all.Append("#endif\n").ToString());
         var modules = units - files.Count;
         for (var i = 0; i < modules; i++)
         {
-            Put($"app/module{i}.c", Module(i));
+            Put($"app/module{i}.c", Module(i, driven));
             files.Add($"app/module{i}.c");
         }
 
@@ -125,7 +134,7 @@ internal static class VendorStyleImage
 
         text.Append(
             CultureInfo.InvariantCulture,
-            $"}} HAL_P{n}_InitTypeDef;\n\ntypedef struct HAL_P{n}_Handle\n{{\n  P{n}_TypeDef *Instance;\n  HAL_P{n}_InitTypeDef Init;\n  volatile uint8_t State;\n  uint16_t Count;\n  void (*Complete)(struct HAL_P{n}_Handle *handle);\n}} HAL_P{n}_HandleTypeDef;\n\n"
+            $"}} HAL_P{n}_InitTypeDef;\n\ntypedef struct HAL_P{n}_Handle\n{{\n  P{n}_TypeDef *Instance;\n  HAL_P{n}_InitTypeDef Init;\n  volatile uint8_t State;\n  volatile uint8_t Lock;\n  uint16_t Error;\n  const uint8_t *Data;\n  uint16_t Size;\n  uint16_t Count;\n  void (*Complete)(struct HAL_P{n}_Handle *handle);\n}} HAL_P{n}_HandleTypeDef;\n\n"
         );
         for (var register = 0; register < RegistersEach; register++)
         {
@@ -135,7 +144,7 @@ internal static class VendorStyleImage
             );
         }
 
-        for (var function = 0; function < DriverFunctions; function++)
+        for (var function = 0; function < VendorStyleDriver.Functions; function++)
         {
             text.Append(
                 CultureInfo.InvariantCulture,
@@ -145,93 +154,14 @@ internal static class VendorStyleImage
 
         return text.Append(
                 CultureInfo.InvariantCulture,
-                $"uint8_t HAL_P{n}_Init(HAL_P{n}_HandleTypeDef *handle);\n#endif\n"
+                $"uint8_t HAL_P{n}_Init(HAL_P{n}_HandleTypeDef *handle);\n{VendorStyleDriver.Prototypes(n)}#endif\n"
             )
             .ToString();
     }
 
-    private static string Driver(int n)
+    private static string Module(int n, int driven)
     {
-        var text = new StringBuilder();
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $$"""
-            #include "hal.h"
-
-            P{{n}}_TypeDef p{{n}}_instance;
-
-            uint8_t HAL_P{{n}}_Init(HAL_P{{n}}_HandleTypeDef *handle)
-            {
-              if (handle == 0)
-              {
-                return 1U;
-              }
-              for (uint8_t position = 0U; position < 8U; position++)
-              {
-                if ((handle->Init.Setting1 & (1U << position)) != 0U)
-                {
-                  handle->Instance->R1 |= (uint16_t)(1U << position);
-                }
-                else
-                {
-                  handle->Instance->R1 &= (uint16_t)~(1U << position);
-                }
-              }
-              HAL_P{{n}}_SetR0(handle->Instance, handle->Init.Setting0);
-              handle->Instance->R2 = handle->Init.Setting2;
-              handle->State = 1U;
-              return 0U;
-            }
-
-            """
-        );
-        for (var function = 0; function < DriverFunctions; function++)
-        {
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $$"""
-
-                /**
-                  * @brief Does one thing with the peripheral.
-                  */
-                uint8_t HAL_P{{n}}_Do{{function}}(HAL_P{{n}}_HandleTypeDef *handle, uint16_t value)
-                {
-                  uint16_t mask = (uint16_t)(P{{n}}_R{{function}}_F1 | P{{n}}_R{{function}}_F2);
-
-                  if (!IS_P{{n}}_G3(handle->Init.Setting3))
-                  {
-                    return 1U;
-                  }
-                  switch (handle->State)
-                  {
-                    case 0U:
-                      handle->Instance->R{{function}} &= (uint16_t)~mask;
-                      break;
-                    case 1U:
-                      handle->Instance->R{{function}} |= (uint16_t)(value & mask);
-                      handle->Count++;
-                      break;
-                    default:
-                      handle->State = 0U;
-                      return 2U;
-                  }
-                  if ((handle->Count > 3U) && (handle->Complete != 0))
-                  {
-                    handle->Complete(handle);
-                  }
-                  return (HAL_P{{n}}_GetR{{function}}(handle->Instance) != 0U) ? 0U : 3U;
-                }
-
-                """
-            );
-        }
-
-        return text.ToString();
-    }
-
-    private static string Module(int n)
-    {
-        var (a, b) = (n % Peripherals, (n * 7 + 3) % Peripherals);
+        var (a, b) = (n % driven, (n * 7 + 3) % driven);
         var text = new StringBuilder();
         text.Append(
             CultureInfo.InvariantCulture,
@@ -272,7 +202,7 @@ internal static class VendorStyleImage
 
                 static uint8_t step{{step}}(uint16_t value)
                 {
-                  uint8_t result = HAL_P{{a}}_Do{{(n + step) % DriverFunctions}}(&first, value);
+                  uint8_t result = HAL_P{{a}}_Do{{(n + step) % VendorStyleDriver.Functions}}(&first, value);
 
                   if (result == 0U)
                   {
@@ -281,7 +211,8 @@ internal static class VendorStyleImage
                   }
                   else if (value > {{100 * step}}U)
                   {
-                    result |= HAL_P{{b}}_Do{{(n + (2 * step)) % DriverFunctions}}(&second, (uint16_t)(value >> 2));
+                    result |= HAL_P{{b}}_Do{{(n + (2 * step))
+                    % VendorStyleDriver.Functions}}(&second, (uint16_t)(value >> 2));
                   }
                   return result;
                 }

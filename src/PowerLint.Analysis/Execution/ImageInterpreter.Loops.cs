@@ -16,6 +16,9 @@ internal sealed class LoopProgress(LoopRun run)
     public int Passes { get; set; }
 
     public int Joins { get; set; }
+
+    /// <summary>Steps that had been made when the latest pass began.</summary>
+    public long StepsBefore { get; set; }
 }
 
 internal sealed partial class ImageInterpreter
@@ -31,6 +34,12 @@ internal sealed partial class ImageInterpreter
 
     // Joins before bounds are widened: the first passes often settle by themselves.
     private const int JoinsBeforeWidening = 3;
+
+    // An open pass of so many steps is that of a large program's endless loop: to tell one more of them apart is not worth its time.
+    private const int LongPass = 50_000;
+
+    // The same for those.
+    private const int JoinsBeforeWideningLong = 1;
 
     // Open loops within open loops multiply: the longer the run, the fewer of their passes are told apart.
     private int OpenPassLimit =>
@@ -146,6 +155,8 @@ internal sealed partial class ImageInterpreter
             state.Idle = IdlePass.Fresh;
         }
 
+        var isLong = isOpen && progress.Passes > 0 && _steps - progress.StepsBefore > LongPass;
+        progress.StepsBefore = _steps;
         run.Pass++;
         progress.Passes++;
         progress.OpenPasses += isOpen ? 1 : 0;
@@ -157,7 +168,11 @@ internal sealed partial class ImageInterpreter
             }
 
             progress.Joins++;
-            state = progress.Joins > JoinsBeforeWidening ? Widen(accumulated, state) : Join(accumulated, state)!;
+            var tellsApart = isLong ? JoinsBeforeWideningLong : JoinsBeforeWidening;
+            state =
+                progress.Joins > tellsApart
+                    ? Widen(accumulated, state, isFar: isLong && progress.Joins > tellsApart + 1)
+                    : Join(accumulated, state)!;
             progress.Accumulated = state;
         }
         else
@@ -171,7 +186,9 @@ internal sealed partial class ImageInterpreter
             }
 
             var isSpent =
-                progress.OpenPasses > OpenPassLimit || progress.Passes > (IsHurried ? 300 : MaximumDecidedPasses);
+                isLong
+                || progress.OpenPasses > OpenPassLimit
+                || progress.Passes > (IsHurried ? 300 : MaximumDecidedPasses);
             if (isSpent)
             {
                 progress.Accumulated = state;

@@ -158,12 +158,12 @@ internal sealed partial class ImageInterpreter
         };
     }
 
-    private MachineState Widen(MachineState before, MachineState after)
+    private MachineState Widen(MachineState before, MachineState after, bool isFar = false)
     {
         var joined = Join(before, after)!;
         return new MachineState
         {
-            Memory = _memory.Widen(before, joined),
+            Memory = _memory.Widen(before, joined, isFar),
             Registers = joined.Registers,
             UnknownCallees = joined.UnknownCallees,
             OpenLock = joined.OpenLock,

@@ -137,8 +137,8 @@ internal sealed class MemoryModel(RegionTable regions)
 
     public PersistentMap<MemoryCell> Join(MachineState a, MachineState b) => Merge(a, b, AbstractValue.Join);
 
-    public PersistentMap<MemoryCell> Widen(MachineState before, MachineState after) =>
-        Merge(before, after, AbstractValue.Widen);
+    public PersistentMap<MemoryCell> Widen(MachineState before, MachineState after, bool isFar) =>
+        Merge(before, after, isFar ? AbstractValue.WidenFar : AbstractValue.Widen);
 
     public bool IsIncluded(MachineState a, MachineState b) =>
         PersistentMap<MemoryCell>.AllDifferences(

@@ -57,6 +57,12 @@ internal abstract class AbstractValue
         };
     }
 
+    /// <summary>An upper bound of both that makes growing chains end soon, at the price of their bounds.</summary>
+    public static AbstractValue WidenFar(AbstractValue before, AbstractValue after) =>
+        (before, after) is (IntegerValue x, IntegerValue y) && !ReferenceEquals(x, y)
+            ? IntegerValue.WidenFar(x, y)
+            : Widen(before, after);
+
     /// <summary>Whether all values of the first are values of the second.</summary>
     public static bool IsIncluded(AbstractValue a, AbstractValue b)
     {

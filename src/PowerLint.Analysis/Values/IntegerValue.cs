@@ -295,7 +295,12 @@ internal sealed class IntegerValue : AbstractValue
         )!;
 
     /// <summary>Bounds that grow jump to a power of two less one, so that a chain has at most as many steps as bits.</summary>
-    public static IntegerValue Widen(IntegerValue before, IntegerValue after)
+    public static IntegerValue Widen(IntegerValue before, IntegerValue after) => Widen(before, after, isFar: false);
+
+    /// <summary>Bounds that grow jump to the type's own, so that a chain has a few steps, one more for low bits that were known.</summary>
+    public static IntegerValue WidenFar(IntegerValue before, IntegerValue after) => Widen(before, after, isFar: true);
+
+    private static IntegerValue Widen(IntegerValue before, IntegerValue after, bool isFar)
     {
         if (before.Bits != after.Bits || IsIncluded(after, before))
         {
@@ -304,9 +309,14 @@ internal sealed class IntegerValue : AbstractValue
 
         var hull = Hull(before, after);
         var minimum = hull.Minimum < before.Minimum ? 0 : before.Minimum;
+        var grows = hull.Maximum > before.Maximum;
+        var reached = MaskOf(64 - BitOperations.LeadingZeroCount(hull.Maximum));
         var maximum =
-            hull.Maximum > before.Maximum ? MaskOf(64 - BitOperations.LeadingZeroCount(hull.Maximum)) : before.Maximum;
-        return Reduce(before.Bits, hull.Known & ~FreeBelow(maximum), hull.Value, minimum, maximum)!;
+            !grows ? before.Maximum
+            : isFar ? MaskOf(before.Bits)
+            : reached;
+        var known = grows && isFar ? hull.Known & reached : hull.Known;
+        return Reduce(before.Bits, known & ~FreeBelow(maximum), hull.Value, minimum, maximum)!;
 
         // A counter that grows will change its low bits, too: known low bits of the first few values must not pin it.
         ulong FreeBelow(ulong bound) =>

@@ -51,7 +51,15 @@ public sealed class IntegerLawTests
         {
             var a = IntegerOperatorTests.Around(x, knownX, bits, shape & 3);
             var b = IntegerOperatorTests.Around(y, knownY, bits, (shape >> 2) & 3);
-            foreach (var upper in new[] { IntegerValue.Join(a, b), IntegerValue.Join(b, a), IntegerValue.Widen(a, b) })
+            foreach (
+                var upper in new[]
+                {
+                    IntegerValue.Join(a, b),
+                    IntegerValue.Join(b, a),
+                    IntegerValue.Widen(a, b),
+                    IntegerValue.WidenFar(a, b),
+                }
+            )
             {
                 Assert.True(upper.MayBe(x) && upper.MayBe(y));
                 Assert.True(IntegerValue.IsIncluded(a, upper) && IntegerValue.IsIncluded(b, upper));
@@ -81,6 +89,30 @@ public sealed class IntegerLawTests
 
                 rounds++;
             }
+        }
+    }
+
+    [Property(MaxTest = 100)]
+    public void Bounds_that_are_widened_far_grow_a_few_times_at_most(ulong seed, ulong step)
+    {
+        foreach (var bits in new[] { 8, 16, 32, 64 })
+        {
+            var current = IntegerValue.Join(
+                IntegerValue.Constant(bits, seed),
+                IntegerValue.Constant(bits, seed + (step | 1))
+            );
+            var bounds = 0;
+            for (var i = 2ul; i < 500; i++)
+            {
+                var widened = IntegerValue.WidenFar(
+                    current,
+                    IntegerValue.Join(current, IntegerValue.Constant(bits, seed + i * (step | 1)))
+                );
+                bounds += widened.Minimum < current.Minimum || widened.Maximum > current.Maximum ? 1 : 0;
+                current = widened;
+            }
+
+            Assert.InRange(bounds, 0, 4);
         }
     }
 

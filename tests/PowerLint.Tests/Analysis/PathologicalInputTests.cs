@@ -52,6 +52,19 @@ public sealed class PathologicalInputTests
         run.Expect(1, "PORTB", "0000????");
     }
 
+    [Fact]
+    public void A_very_long_endless_loop_knows_what_it_sets_and_forgets_what_it_counts()
+    {
+        // Ten thousand objects that count as the loop goes round, one of them up to four; the last sleep is seen on every pass.
+        var run = GeneratedFirmware.Run(
+            $"static unsigned char n[10000], few; {FirstSleep} PORTC = 0x2A; for (;;) {{ {Many(10_000, i => $"n[{i}]++;")} if (few < 4) few++; PORTB = n[9] & 0x3F; DDRB = few ? 0x0F : 0xFF; sleep(); }} }}"
+        );
+        run.ExpectLimits();
+        run.Expect(1, "PORTB", "00??????");
+        run.Expect(1, "DDRB", "00001111");
+        run.Expect(1, "PORTC", "00101010");
+    }
+
     [Theory]
     [InlineData(100)]
     [InlineData(2_000)]
