@@ -36,6 +36,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
         "interrupt-levels",
         "currents",
         "adders",
+        "wake-up-times",
         "pin-electrics",
     ];
 
@@ -140,6 +141,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             Interrupts = sleep.ReadInterrupts(peripheralNames),
             SupplyCurrents = figures.ReadCurrents(consumers),
             Adders = figures.ReadAdders(consumers),
+            WakeUpTimes = new WakeUpReader(document, _reading).Read([.. oscillators.Select(o => o.Name)]),
             PinElectrics = figures.ReadElectrics(),
             ResetClockHertz = figures.ReadResetClock(),
             Sources = sources,

@@ -89,6 +89,9 @@ public sealed class DeviceModel
     /// <summary>What peripherals and oscillators add.</summary>
     public ImmutableArray<CurrentAdder> Adders { get; init; } = [];
 
+    /// <summary>How long sleep modes take to end; of the rows of a mode, the first whose condition holds counts.</summary>
+    public ImmutableArray<WakeUpTime> WakeUpTimes { get; init; } = [];
+
     /// <summary>Electrical figures of the pins, or null.</summary>
     public PinElectrics? PinElectrics { get; init; }
 

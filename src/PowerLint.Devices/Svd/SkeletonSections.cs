@@ -108,12 +108,14 @@ internal static class SkeletonSections
             """
         ),
         new(
-            "currents, adders and pin-electrics: the data sheet's figures, each with its source",
+            "currents, adders, wake-up-times and pin-electrics: the data sheet's figures, each with its source",
             """
             # currents:
             #   - { mode: active, clock: "", hertz: 0, volts: 0, typical-microamps: 0, source: "" }
             # adders:
             #   - { name: "", volts: 0, typical-microamps: 0, source: "" }
+            # wake-up-times:
+            #   - { modes: NAME, clock-cycles: 0, typical-microseconds: 0, maximum-microseconds: 0, source: "" }
             # pin-electrics: { pull-up-ohms-minimum: 0, pull-up-ohms-maximum: 0, input-leakage-microamps-maximum: 0, source: "" }
 
             """

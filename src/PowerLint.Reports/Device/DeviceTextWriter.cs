@@ -42,6 +42,7 @@ public sealed class DeviceTextWriter(DeviceModel device, IAnsiConsole console)
         WriteWakeSources();
         WriteRegulators();
         WriteCurrents();
+        WriteWakeUpTimes();
         WriteSources();
     }
 
@@ -224,6 +225,32 @@ public sealed class DeviceTextWriter(DeviceModel device, IAnsiConsole console)
         }
 
         adders.Print(console);
+    }
+
+    private void WriteWakeUpTimes()
+    {
+        Head(
+            "Wake-up time, from the event until the CPU runs; of a mode's rows, the first whose condition holds counts"
+        );
+        if (device.WakeUpTimes.IsEmpty)
+        {
+            console.PrintLine("  the model holds no figures");
+            return;
+        }
+
+        var table = new TextTable(2, "mode", "time", "supply", "when", "source");
+        foreach (var row in device.WakeUpTimes)
+        {
+            table.Add(
+                string.Join(", ", row.Modes),
+                row.ToString(),
+                row.SupplyVolts is { } volts ? Volts(volts) : "",
+                IsAlways(row.When) ? "" : row.When.ToString(),
+                row.Source.ToString()
+            );
+        }
+
+        table.Print(console);
     }
 
     private void WriteSources()

@@ -11,7 +11,8 @@ internal static class Reporting
         this RuleContext context,
         IEnumerable<Observation> observations,
         Func<ObservationGroup, string> message,
-        Func<ObservationGroup, Mend?>? mend = null
+        Func<ObservationGroup, Mend?>? mend = null,
+        Func<ObservationGroup, IEnumerable<RelatedLocation>>? related = null
     )
     {
         foreach (var group in ObservationGroup.Of(observations))
@@ -33,6 +34,7 @@ internal static class Reporting
                             .Observations.SelectMany(observation => observation.Cause.RelatedCalls())
                             .DistinctBy(related => related.Range),
                         .. RelatedPoints(first.Cause, group.Points),
+                        .. related?.Invoke(group) ?? [],
                     ],
                     Flow =
                     [

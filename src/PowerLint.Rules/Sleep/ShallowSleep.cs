@@ -15,7 +15,7 @@ internal sealed class ShallowSleep : IRule
             .Select(point => Observe(context, point))
             .OfType<Observation>()
             .ToArray();
-        context.Report(observations, Message, group => MendOf(context, group));
+        context.Report(observations, Message, group => MendOf(context, group), group => Waking(context, group));
     }
 
     private static Observation? Observe(RuleContext context, PointFacts point)
@@ -116,9 +116,29 @@ internal sealed class ShallowSleep : IRule
             Place = MendPlace.AfterCause,
             Cause = group.First.Cause,
             Points = [.. group.Points.Select(p => p.Point)],
-            Because =
-                $"Waking from {deeper} takes longer than from {now.Name}: look up how long, and what is waiting for it.",
+            Because = WakeUp.Of(context, point, mode) is { } time
+                ? $"Waking from {deeper} takes {time}: look up what is waiting for it."
+                : $"Waking from {deeper} takes longer than from {now.Name}: look up how long, and what is waiting for it.",
         };
+    }
+
+    /// <summary>What the deeper mode asks for in return.</summary>
+    private static IEnumerable<RelatedLocation> Waking(RuleContext context, ObservationGroup group)
+    {
+        var point = group.Points[0];
+        var names = group.First.Subject.Split(" → ");
+        var modes = names
+            .Select(name =>
+                context.Device.SleepModes.First(mode => string.Equals(mode.Name, name, StringComparison.Ordinal))
+            )
+            .ToArray();
+        if (WakeUp.Of(context, point, modes[1]) is not { } deeper)
+        {
+            yield break;
+        }
+
+        var now = WakeUp.Of(context, point, modes[0]) is { } time ? $", from {names[0]} {time}" : "";
+        yield return new RelatedLocation(point.Point.Range, $"waking from {names[1]} takes {deeper}{now}");
     }
 
     private static string Message(ObservationGroup group)

@@ -157,6 +157,14 @@ public sealed class CommandTests
         var receiver = Assert.Single(lines, line => line.StartsWith("  USART_RX_vect ", StringComparison.Ordinal));
         Assert.Equal(1, receiver.Count(letter => letter == '*'));
         Assert.Contains("Supply current", device.Output, StringComparison.Ordinal);
+        // From data sheet 8271H, tables of start-up times: a crystal of the low power oscillator, CKSEL0 = 1, SUT = 11.
+        Assert.Contains(
+            lines,
+            line =>
+                line.StartsWith("  power-save, power-down ", StringComparison.Ordinal)
+                && line.Contains("16384 cycles of main and 4 of the CPU", StringComparison.Ordinal)
+                && line.Contains("LFUSE.CKSEL = 7/9/11/13/15 and LFUSE[5:4] = 1..3", StringComparison.Ordinal)
+        );
     }
 
     // The firmware and its database are not trusted: a program that they name must never run.

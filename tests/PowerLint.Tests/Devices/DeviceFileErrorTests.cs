@@ -13,7 +13,7 @@ public sealed class DeviceFileErrorTests : IDisposable
           toy1: { macros: __TOY1__, packages: [dip4] }
         documents:
           ds: D1, data sheet of the toy
-        sources: { packages: ds, registers: ds, ports: ds, functions: ds, gates: ds, sleep: ds, modes: ds, peripherals: ds, interrupts: ds, protections: ds, regulators: ds }
+        sources: { packages: ds, registers: ds, ports: ds, functions: ds, gates: ds, sleep: ds, modes: ds, oscillators: ds, peripherals: ds, interrupts: ds, protections: ds, regulators: ds }
         reset-clock: { hertz: 1e6, source: "ds, section 3" }
         packages:
           dip4: [PA0..PA1]
@@ -47,6 +47,11 @@ public sealed class DeviceFileErrorTests : IDisposable
           VREG: { modes: deep, low-power: { PRR.PRADC: 1 }, needed-by: [ADC] }
         currents:
           - { mode: deep, volts: 3, typical-microamps: 0.1, source: "ds, table 1" }
+        oscillators: { main: { on: always, runs-in: idle } }
+        wake-up-times:
+          - { modes: idle, clock-cycles: 4, source: "ds, section 4" }
+          - { modes: deep, when: { CTRL.SM: 1 }, clock-cycles: { main: 6, 32768: 3, cpu: 4 }, source: "ds, section 4" }
+          - { modes: deep, typical-microseconds: 5, maximum-microseconds: 8, volts: 3, source: "ds, table 2" }
         """;
 
     private readonly string _folder = Directory.CreateTempSubdirectory("powerlint-devices").FullName;
@@ -60,6 +65,12 @@ public sealed class DeviceFileErrorTests : IDisposable
         Assert.Equal("PA0 PA1", string.Join(' ', model.Pins.Select(p => p.Name)));
         Assert.Equal("idle deep", string.Join(' ', model.SleepModes.Select(m => m.Name)));
         Assert.Equal("D1, data sheet of the toy, table 1", model.SupplyCurrents[0].Source.ToString());
+        Assert.Equal(
+            ["4 cycles of the CPU", "6 cycles of main and 3 of 32.768 kHz and 4 of the CPU", "5 µs, at most 8 µs"],
+            model.WakeUpTimes.Select(row => row.ToString())
+        );
+        Assert.Equal([4.0, null, 5.0], model.WakeUpTimes.Select(row => row.Microseconds(1e6)));
+        Assert.Equal([null, null, 5.0], model.WakeUpTimes.Select(row => row.Microseconds(null)));
     }
 
     [Fact]
@@ -181,6 +192,46 @@ public sealed class DeviceFileErrorTests : IDisposable
         40,
         "unknown document 'table 1': name one of 'documents', or write 'from memory'"
     )]
+    [InlineData("modes: deep, typical", "modes: depe, typical", 45, "unknown sleep mode 'depe'; did you mean 'deep'?")]
+    [InlineData("modes: deep, typical", "typical", 45, "a row of 'wake-up-times' lacks 'modes'")]
+    [InlineData(", source: \"ds, table 2\"", "", 45, "a row of 'wake-up-times' lacks 'source'")]
+    [InlineData(
+        "typical-microseconds: 5, maximum-microseconds: 8, ",
+        "",
+        45,
+        "a row of 'wake-up-times' needs 'clock-cycles', 'typical-microseconds' or 'maximum-microseconds'"
+    )]
+    [InlineData(
+        "typical-microseconds: 5",
+        "typical-microseconds: 9",
+        45,
+        "a row of 'wake-up-times' has a typical time above the maximum"
+    )]
+    [InlineData(
+        "typical-microseconds: 5",
+        "typical-micros: 5",
+        45,
+        "unknown key 'typical-micros' in a row of 'wake-up-times'; did you mean 'typical-microseconds'?"
+    )]
+    [InlineData(
+        "modes: idle, clock-cycles",
+        "modes: deep, clock-cycles",
+        43,
+        "no row of 'wake-up-times' says how long mode idle takes to end"
+    )]
+    [InlineData(
+        "clock-cycles: 4",
+        "clock-cycles: four",
+        43,
+        "'clock-cycles' is a number of CPU cycles, or a mapping of clocks to numbers: { main: 6, cpu: 4 }"
+    )]
+    [InlineData(
+        "{ main: 6,",
+        "{ mian: 6,",
+        44,
+        "'mian' is no clock: write 'cpu', hertz or an oscillator; did you mean 'main'?"
+    )]
+    [InlineData("{ main: 6,", "{ main: six,", 44, "the cycles of 'main' must be a number")]
     [InlineData(
         "regulators: ds }",
         "regulators: ds, lookups: ds }\nlookups: { CTRL.SM: { index: OUT, rows: [CTRL.SM] } }",
