@@ -5,6 +5,8 @@ namespace PowerLint.Devices;
 /// <summary>Builds a model from a member's resolved sections, checking as it goes.</summary>
 internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
 {
+    private const string StyleKey = "style";
+
     private static readonly string[] Sections =
     [
         "documents",
@@ -112,6 +114,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
             Name = member.Name,
             Family = family,
             Core = core,
+            Style = (document[StyleKey] as ScalarNode)?.Text ?? "",
             Sections = [.. Sections.Where(document.Contains)],
             Packages = packages,
             Registers =
@@ -152,7 +155,7 @@ internal sealed class DeviceModelBuilder(DeviceModelErrors errors)
     {
         foreach (var (key, _) in document.Entries)
         {
-            if (!Sections.Contains(key.Text, StringComparer.Ordinal))
+            if (!Sections.Contains(key.Text, StringComparer.Ordinal) && key.Text != StyleKey)
             {
                 errors.Add(key, $"unknown section '{key.Text}'{NearestNames.Hint(key.Text, Sections)}");
             }

@@ -14,6 +14,9 @@ public sealed class DeviceModel
     /// <summary>The processor: <c>avr</c>, <c>xmega</c>, <c>msp430</c>, <c>cortex-m0+</c>, … Decides what instructions mean.</summary>
     public required string Core { get; init; }
 
+    /// <summary>The style that its programs are written in, as the headings of rule pages name it: <c>Newer AVR</c>; or empty.</summary>
+    public string Style { get; init; } = "";
+
     /// <summary>
     /// The sections that the model has. One that is there and empty says that the part has nothing of the kind; one that is not
     /// there says nothing.

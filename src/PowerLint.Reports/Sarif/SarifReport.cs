@@ -50,7 +50,7 @@ public static class SarifReport
                     Name = "PowerLint",
                     Version = report.ToolVersion,
                     SemanticVersion = report.ToolVersion,
-                    Rules = [.. RuleCatalog.All.Select(SarifRules.Describe)],
+                    Rules = [.. RuleCatalog.All.Select(rule => SarifRules.Describe(rule, report.Device))],
                     Notifications = SarifNotifications.Describe(report.Notices),
                 },
             },

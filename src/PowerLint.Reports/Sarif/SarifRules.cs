@@ -1,5 +1,6 @@
 using System.Text;
 using Microsoft.CodeAnalysis.Sarif;
+using PowerLint.Devices;
 using PowerLint.Rules;
 
 namespace PowerLint.Reports;
@@ -7,16 +8,17 @@ namespace PowerLint.Reports;
 /// <summary>Turns rule pages into SARIF rule metadata.</summary>
 internal static class SarifRules
 {
-    /// <summary>One rule.</summary>
-    internal static ReportingDescriptor Describe(RuleDescriptor rule)
+    /// <summary>One rule, its help with the examples of the device's style: those of all styles would make every log long.</summary>
+    internal static ReportingDescriptor Describe(RuleDescriptor rule, DeviceModel? device)
     {
+        var page = DeviceStylePage.Of(rule, device?.Style ?? "");
         var descriptor = new ReportingDescriptor
         {
             Id = rule.Id,
             Name = rule.Title,
             ShortDescription = new MultiformatMessageString { Text = rule.Title },
             FullDescription = new MultiformatMessageString { Text = rule.Summary },
-            Help = new MultiformatMessageString { Text = PlainText(rule.Page), Markdown = rule.Page },
+            Help = new MultiformatMessageString { Text = PlainText(page), Markdown = page },
             DefaultConfiguration = new ReportingConfiguration { Level = Level(rule.DefaultLevel) },
         };
         descriptor.SetProperty("group", rule.Group);

@@ -1,3 +1,4 @@
+using PowerLint.Devices;
 using PowerLint.Rules;
 using Spectre.Console;
 
@@ -25,7 +26,10 @@ public static class RuleTextWriter
     }
 
     /// <summary>A rule's page, its headings marked and the rest as written.</summary>
-    public static void WritePage(RuleDescriptor rule, IAnsiConsole console)
+    /// <param name="rule">The rule.</param>
+    /// <param name="device">The device whose style's examples are wanted, or null for all examples.</param>
+    /// <param name="console">Where to print.</param>
+    public static void WritePage(RuleDescriptor rule, DeviceModel? device, IAnsiConsole console)
     {
         ArgumentNullException.ThrowIfNull(rule);
         ArgumentNullException.ThrowIfNull(console);
@@ -34,12 +38,21 @@ public static class RuleTextWriter
         console.Print(FindingTextWriter.Name(rule.DefaultLevel), Styles.Of(rule.DefaultLevel));
         console.PrintLine($", {rule.Group}): {rule.Summary}");
         console.PrintLine();
+        var page = device is null ? rule.Page : DeviceStylePage.Of(rule, device.Style);
         var isCode = false;
-        foreach (var line in rule.Page.TrimEnd().Split('\n'))
+        foreach (var line in page.TrimEnd().Split('\n'))
         {
             isCode ^= line.StartsWith("```", StringComparison.Ordinal);
             var isHeading = !isCode && line.StartsWith('#');
             console.PrintLine(line, isHeading ? Styles.Heading : Styles.Plain);
+        }
+
+        if (device is not null && !string.Equals(page, rule.Page, StringComparison.Ordinal))
+        {
+            console.PrintLine();
+            console.PrintLine(
+                $"Examples are shown for {device.Name} ({device.Style}); --all shows those of all styles."
+            );
         }
     }
 }

@@ -137,6 +137,34 @@ public sealed class CommandTests
         Assert.Contains(rule.Page.TrimEnd(), result.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Explain_shows_the_examples_of_the_device()
+    {
+        using var folder = new TemporaryFolder();
+        var rule = RuleCatalog.Find("floating-pin")!;
+        string[] explain = ["explain", rule.Id];
+        var classic = TestConsole.Run(folder.Path, [.. explain, "--device", "atmega328p"]);
+
+        Assert.Equal("", classic.Error);
+        Assert.Contains("// device: atmega328p", classic.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("### STM32", classic.Output, StringComparison.Ordinal);
+        Assert.Contains("--all", classic.Output, StringComparison.Ordinal);
+
+        folder.Write("powerlint.yaml", "device: stm32l053xx\n");
+        var configured = TestConsole.Run(folder.Path, explain);
+        Assert.Contains("### STM32", configured.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("atmega328p", configured.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            rule.Page.TrimEnd(),
+            TestConsole.Run(folder.Path, [.. explain, "--all"]).Output,
+            StringComparison.Ordinal
+        );
+
+        var unknown = TestConsole.Run(folder.Path, [.. explain, "--device", "atmega328x"]);
+        Assert.NotEqual(0, unknown.Status);
+        Assert.Contains("atmega328p", unknown.Error, StringComparison.Ordinal);
+    }
+
     // From the part's datasheet: 23 pads on three ports, and the modes and vectors as its sleep table has them (from memory).
     [Fact]
     public void Devices_prints_what_the_datasheet_is_paged_through_for()

@@ -31,7 +31,8 @@ public sealed class RuleIndexTests
 
             <!-- Written from the pages' front matter by RuleIndexTests (POWERLINT_RENEW=1). Do not edit by hand. -->
 
-            The level is that of a proven finding; board-dependent and possible findings are notes.
+            The level is that of a proven finding; board-dependent and possible findings are notes. Each page shows a bad and a mended
+            example for every device style that the rule concerns; `powerlint explain RULE --device PART` prints it with those of one.
 
             """
         );
