@@ -11,7 +11,6 @@ public static class StylesLeftOut
     /// <summary>Pages whose examples are still of one style only, to be written.</summary>
     public static ImmutableArray<string> NotYetWritten { get; } =
     [
-        "analog-pin-buffer-on",
         "asleep-in-mode",
         "brown-out-always-on",
         "busy-wait-delay",
@@ -20,16 +19,13 @@ public static class StylesLeftOut
         "debug-kept-on",
         "full-power-regulator",
         "gated-write",
-        "load-driven-in-sleep",
         "locked-write",
         "no-wake-source",
         "oscillator-kept-on",
-        "output-against-level",
         "pending-wake",
         "peripheral-clock-left-on",
         "peripheral-on-in-sleep",
         "polling-wait",
-        "pull-against-level",
         "shallow-sleep",
         "skipped-sleep",
         "sleep-disabled",
