@@ -13,6 +13,9 @@ internal sealed record CommandSession(
     CancellationToken Cancellation
 )
 {
+    /// <summary>The whole command line.</summary>
+    internal ImmutableArray<string> Arguments { get; init; } = [];
+
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>A path as the user gave it, made absolute.</summary>

@@ -15,7 +15,10 @@ internal static class CommandTree
     {
         var mark = Array.IndexOf(arguments, FlagsMark);
         var own = mark < 0 ? arguments : arguments[..mark];
-        var session = new CommandSession(console, mark < 0 ? [] : [.. arguments[(mark + 1)..]], cancellation);
+        var session = new CommandSession(console, mark < 0 ? [] : [.. arguments[(mark + 1)..]], cancellation)
+        {
+            Arguments = [.. arguments],
+        };
         try
         {
             return Invoke(Build(session), own, console);

@@ -63,18 +63,15 @@ internal sealed class FirmwareRun
     /// <exception cref="UsageException">Something that was given cannot be used.</exception>
     internal static ImmutableArray<FirmwareRun> StartAll(FirmwareRequest request, CommandSession session)
     {
-        var progress = new RunProgress(session.Console, request.IsVerbose);
-        var sources = SourceSelection.From(request, session);
-        var settings = sources.ReadSettings(request, session);
-        var catalog = progress.Stage("opening the device models", DeviceChoice.OpenCatalog);
-        var name = DeviceChoice.Named(catalog, request.Device, settings);
-        var read = progress.Stage("reading the sources", () => Read(sources, request, name, session, progress));
-        progress.TellReading(read);
-        if (read.Failure is { } failure && (failure.Kind != ReadFailureKind.NothingUsable || read.Errors.Count == 0))
-        {
-            throw new UsageException(failure.Message);
-        }
+        var input = FirmwareInput.Open(request, session);
+        return StartAll(input, input.Read(session.Cancellation), session);
+    }
 
+    /// <summary>Takes what was read: a run for each image, or for the one that was asked for.</summary>
+    /// <exception cref="UsageException">Something that was given cannot be used.</exception>
+    internal static ImmutableArray<FirmwareRun> StartAll(FirmwareInput input, ReadResult read, CommandSession session)
+    {
+        var (request, settings, progress) = (input.Request, input.Settings, input.Progress);
         var paths = new ReportPaths(session.Console.WorkingDirectory);
         var images = ImageChoice.Choose(read, request.Image);
         if (images.Count == 0)
@@ -99,13 +96,16 @@ internal sealed class FirmwareRun
         {
             var image = progress.Stage("linking", () => ImageLinker.Link(units.Units))!;
             List<Notice> notices = [.. ReadNotices.From(read, units.Units), .. ReadNotices.From(image)];
-            var part = name ?? DeviceChoice.Detect(catalog, request.CompilerFlags, image);
-            var device = progress.Stage("loading the device model", () => DeviceChoice.Load(catalog, part, settings));
+            var part = input.Device ?? DeviceChoice.Detect(input.Catalog, request.CompilerFlags, image);
+            var device = progress.Stage(
+                "loading the device model",
+                () => DeviceChoice.Load(input.Catalog, part, settings)
+            );
             SettingsChecks.Check(settings, device, settings.File is { } file ? paths.Show(file) : SettingsFile.Name);
             return new FirmwareRun(settings, paths, device, image, notices, progress)
             {
                 Image = isNamed ? units.Name : null,
-                Tree = settings.Folder ?? sources.Folder,
+                Tree = settings.Folder ?? input.Sources.Folder,
             };
         }
     }
@@ -190,37 +190,4 @@ internal sealed class FirmwareRun
             _settings.CpuHertz
                 ?? result.BusyWaits.Select(wait => wait.ClockHertz).FirstOrDefault(hertz => hertz is not null)
         );
-
-    private static ReadResult Read(
-        SourceSelection sources,
-        FirmwareRequest request,
-        string? device,
-        CommandSession session,
-        RunProgress progress
-    )
-    {
-        try
-        {
-            return FirmwareReader.Read(
-                new ReadRequest
-                {
-                    Files = sources.Files,
-                    Flags = request.CompilerFlags,
-                    GuessesIncludeFolders = sources.IsGuessed,
-                    Database = sources.Database,
-                    DeviceName = device,
-                    WorkingDirectory = session.Console.WorkingDirectory,
-                    AllowedDrivers = request.AllowedDrivers,
-                    HeaderFolders = request.HeaderFolders,
-                    Progress = progress.Read,
-                    CacheFolder = request.UsesCache ? session.Console.CacheFolder : null,
-                },
-                session.Cancellation
-            );
-        }
-        catch (FrontendUnavailableException exception)
-        {
-            throw new UsageException(exception.Message);
-        }
-    }
 }

@@ -23,6 +23,12 @@ public sealed record ReadResult
     /// <summary>What the time went into; null where nothing was read.</summary>
     public ReadTimes? Times { get; init; }
 
+    /// <summary>
+    /// A hash of all that was read, and of the flags: where two are equal, so are the results. Null where something was wrong with
+    /// the input, or nothing is kept.
+    /// </summary>
+    public byte[]? Input { get; init; }
+
     /// <summary>How many of the units came from the cache.</summary>
     public int UnitsFromCache { get; init; }
 

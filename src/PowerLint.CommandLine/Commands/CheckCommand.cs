@@ -52,9 +52,21 @@ internal static class CheckCommand
         FixMode fixes
     )
     {
+        var input = FirmwareInput.Open(request, session);
+        var isPlain = baseline is null && fixes == FixMode.Report;
+        var kept = isPlain
+            ? KeptReports.Of(input, session, isTerminal: output is null && session.Console.IsOutputTerminal)
+            : null;
+        if (kept?.Find(FindInput(input, session)) is { } same)
+        {
+            input.Progress.End();
+            return Deliver(same, output, session);
+        }
+
         using var fixing = new FixRun();
-        var runs = FirmwareRun.StartAll(request, session);
-        if ((baseline is not null || fixes != FixMode.Report) && runs.Length > 1)
+        var read = input.Read(session.Cancellation);
+        var runs = FirmwareRun.StartAll(input, read, session);
+        if (!isPlain && runs.Length > 1)
         {
             throw new UsageException(
                 $"{(baseline is null ? "fixes are for" : "a baseline is of")} one image: choose one with --image: {string.Join(", ", runs.Select(run => run.Image))}"
@@ -74,43 +86,62 @@ internal static class CheckCommand
             reports = [fixing.Apply(reports[0], runs[0], session.Console.Error)];
         }
 
-        session.WriteReport(
-            output,
-            (writer, isTerminal) =>
-            {
-                switch (format)
-                {
-                    case "sarif":
-                        SarifReport.Write(reports, writer);
-                        break;
-                    case "json" when reports.Length > 1:
-                        FindingJsonWriter.Write(reports, writer);
-                        break;
-                    case "json":
-                        FindingJsonWriter.Write(reports[0], writer);
-                        break;
-                    default:
-                        foreach (var report in reports)
-                        {
-                            new FindingTextWriter(report, TextConsole.Over(writer, isTerminal)).Write();
-                        }
-
-                        break;
-                }
-            }
+        var report = new KeptReport(
+            Text(reports, format, output is null && session.Console.IsOutputTerminal),
+            Messages(runs, isBeside: output is not null || !string.Equals(format, "text", StringComparison.Ordinal)),
+            // The numbers of the statuses are in order of weight.
+            reports.Max(report => Status(report, failOn))
         );
+        kept?.Keep(read.Input, report);
+        return Deliver(report, output, session);
+    }
 
-        // A report that goes elsewhere still says on the terminal why it may be incomplete.
-        if (output is not null || !string.Equals(format, "text", StringComparison.Ordinal))
+    private static byte[]? FindInput(FirmwareInput input, CommandSession session) =>
+        input.Progress.Stage("looking for what has changed", () => input.Reading.FindInput(session.Cancellation));
+
+    private static int Deliver(KeptReport report, string? output, CommandSession session)
+    {
+        session.WriteReport(output, (writer, _) => writer.Write(report.Text));
+        session.Console.Error.Write(report.Messages);
+        return report.Status;
+    }
+
+    private static string Text(CheckReport[] reports, string format, bool isTerminal)
+    {
+        using var writer = new StringWriter { NewLine = "\n" };
+        switch (format)
         {
-            foreach (var run in runs)
-            {
-                run.PrintNotices(session.Console.Error);
-            }
+            case "sarif":
+                SarifReport.Write(reports, writer);
+                break;
+            case "json" when reports.Length > 1:
+                FindingJsonWriter.Write(reports, writer);
+                break;
+            case "json":
+                FindingJsonWriter.Write(reports[0], writer);
+                break;
+            default:
+                foreach (var report in reports)
+                {
+                    new FindingTextWriter(report, TextConsole.Over(writer, isTerminal)).Write();
+                }
+
+                break;
         }
 
-        // The numbers of the statuses are in order of weight.
-        return reports.Max(report => Status(report, failOn));
+        return writer.ToString();
+    }
+
+    // A report that goes elsewhere still says on the terminal why it may be incomplete.
+    private static string Messages(IEnumerable<FirmwareRun> runs, bool isBeside)
+    {
+        using var writer = new StringWriter { NewLine = "\n" };
+        foreach (var run in isBeside ? runs : [])
+        {
+            run.PrintNotices(writer);
+        }
+
+        return writer.ToString();
     }
 
     private static int Status(CheckReport report, string failOn)

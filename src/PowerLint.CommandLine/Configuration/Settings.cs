@@ -12,6 +12,9 @@ internal sealed record Settings
     /// <summary>The file, absolute, or null where there is none.</summary>
     internal string? File { get; init; }
 
+    /// <summary>A hash of that file; empty without one.</summary>
+    internal ImmutableArray<byte> Hash { get; init; } = [];
+
     /// <summary>The file as errors name it.</summary>
     internal string Shown { get; init; } = SettingsFile.Name;
 

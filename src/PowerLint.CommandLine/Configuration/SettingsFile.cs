@@ -1,3 +1,6 @@
+using System.Security.Cryptography;
+using System.Text;
+
 namespace PowerLint.CommandLine;
 
 /// <summary>Finds and reads <c>powerlint.yaml</c>.</summary>
@@ -27,7 +30,13 @@ internal static class SettingsFile
 
         try
         {
-            return new SettingsReader(shown).Read(File.ReadAllText(path)) with { File = path, Shown = shown };
+            var text = File.ReadAllText(path);
+            return new SettingsReader(shown).Read(text) with
+            {
+                File = path,
+                Shown = shown,
+                Hash = [.. SHA256.HashData(Encoding.UTF8.GetBytes(text))],
+            };
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {

@@ -93,6 +93,9 @@ public sealed class DeviceCatalog
         return catalog;
     }
 
+    /// <summary>A hash over the models' files: what was worked out with one set of them is nothing to another.</summary>
+    public byte[] Stamp() => ModelFile.Stamp(_digest?.Sources ?? ModelFile.In(_folder));
+
     /// <summary>Whether models come from a digest.</summary>
     internal bool IsDigested => _digest is not null;
 

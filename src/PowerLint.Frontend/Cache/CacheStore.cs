@@ -9,15 +9,16 @@ namespace PowerLint.Frontend;
 /// </summary>
 /// <param name="folder">Where the entries lie.</param>
 /// <param name="mostBytes">How much they may take together; the longest unused go first.</param>
-internal sealed class CacheStore(string folder, long mostBytes = CacheStore.DefaultMostBytes)
+public sealed class CacheStore(string folder, long mostBytes = CacheStore.DefaultMostBytes)
 {
+    /// <summary>How much they may take together, where nothing else is said.</summary>
     public const long DefaultMostBytes = 512L * 1024 * 1024;
 
     /// <summary>Bytes of a key.</summary>
     public const int KeyBytes = SHA256.HashSizeInBytes;
 
     private const string Draft = ".draft";
-    private const string Entry = ".unit";
+    private const string Entry = ".entry";
 
     // Uses within this time do not count anew: a file's time is not written on every run.
     private static readonly TimeSpan UseGranularity = TimeSpan.FromHours(1);
@@ -29,7 +30,10 @@ internal sealed class CacheStore(string folder, long mostBytes = CacheStore.Defa
     private static int HeadBytes => Mark.Length + KeyBytes + SHA256.HashSizeInBytes;
 
     /// <summary>What is stored under a key, or null.</summary>
-    public byte[]? Read(ReadOnlySpan<byte> key)
+    public byte[]? Read(ReadOnlySpan<byte> key) => Open(key)?.Content;
+
+    /// <summary>What is stored under a key, with its checksum, or null.</summary>
+    internal (byte[] Content, byte[] Checksum)? Open(ReadOnlySpan<byte> key)
     {
         try
         {
@@ -45,14 +49,19 @@ internal sealed class CacheStore(string folder, long mostBytes = CacheStore.Defa
                 head.Length < HeadBytes
                 || !head.StartsWith(Mark)
                 || !head.Slice(Mark.Length, KeyBytes).SequenceEqual(key)
-                || !SHA256.HashData(bytes.AsSpan(HeadBytes)).AsSpan().SequenceEqual(head[(Mark.Length + KeyBytes)..])
             )
             {
                 return null;
             }
 
+            var checksum = SHA256.HashData(bytes.AsSpan(HeadBytes));
+            if (!checksum.AsSpan().SequenceEqual(head[(Mark.Length + KeyBytes)..]))
+            {
+                return null;
+            }
+
             MarkUsed(path);
-            return bytes[HeadBytes..];
+            return (bytes[HeadBytes..], checksum);
         }
         catch (Exception error) when (IsOfFileSystem(error))
         {
@@ -61,8 +70,10 @@ internal sealed class CacheStore(string folder, long mostBytes = CacheStore.Defa
     }
 
     /// <summary>Stores an entry; where that fails, it is not stored.</summary>
-    public void Write(ReadOnlySpan<byte> key, ReadOnlySpan<byte> content)
+    /// <returns>Its checksum.</returns>
+    public byte[] Write(ReadOnlySpan<byte> key, ReadOnlySpan<byte> content)
     {
+        var checksum = SHA256.HashData(content);
         var path = PathOf(key);
         var draft = $"{path}.{Guid.NewGuid():N}{Draft}";
         try
@@ -71,7 +82,7 @@ internal sealed class CacheStore(string folder, long mostBytes = CacheStore.Defa
             var bytes = new byte[HeadBytes + content.Length];
             Mark.CopyTo(bytes);
             key.CopyTo(bytes.AsSpan(Mark.Length));
-            SHA256.HashData(content, bytes.AsSpan(Mark.Length + KeyBytes));
+            checksum.CopyTo(bytes.AsSpan(Mark.Length + KeyBytes));
             content.CopyTo(bytes.AsSpan(HeadBytes));
             File.WriteAllBytes(draft, bytes);
             File.Move(draft, path, overwrite: true);
@@ -81,6 +92,8 @@ internal sealed class CacheStore(string folder, long mostBytes = CacheStore.Defa
         {
             Delete(draft);
         }
+
+        return checksum;
     }
 
     /// <summary>Keeps the folder within its bound, where anything was added to it.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 using PowerLint.Program;
@@ -12,15 +13,55 @@ namespace PowerLint.Frontend;
 /// <param name="store">Where they are kept.</param>
 internal sealed class UnitCache(CacheStore store)
 {
+    // Entries that were found and hold, until they are used.
+    private readonly ConcurrentDictionary<ParserInvocation, VerifiedEntry> _verified = new(
+        ReferenceEqualityComparer.Instance
+    );
+    private readonly ConcurrentDictionary<ParserInvocation, byte[]> _identities = new(
+        ReferenceEqualityComparer.Instance
+    );
     private readonly FileHashes _hashes = new();
     private readonly IncludeSearch _search = new();
 
     /// <summary>The unit of a command as it was lowered before, or null.</summary>
     public TranslationUnit? Find(ParserInvocation invocation)
     {
-        if (Key(invocation, _hashes.OnDisk(invocation.Command.File)) is not { } key || store.Read(key) is not { } entry)
+        if (!Verify(invocation) || !_verified.TryRemove(invocation, out var entry))
         {
             return null;
+        }
+
+        try
+        {
+            return UnitSerializer.Read(entry.Bytes.AsSpan(entry.UnitAt));
+        }
+        catch (Exception error) when (error is InvalidDataException or IOException or ArgumentException)
+        {
+            _identities.TryRemove(invocation, out _);
+            return null;
+        }
+    }
+
+    /// <summary>
+    /// What tells the unit of a command, with all that it was made from, from any other; null where it is neither kept nor was
+    /// found.
+    /// </summary>
+    public byte[]? Identity(ParserInvocation invocation) => _identities.GetValueOrDefault(invocation);
+
+    /// <summary>Whether the unit of a command is kept, and every file that it was made from is as it was.</summary>
+    public bool Verify(ParserInvocation invocation)
+    {
+        if (_verified.ContainsKey(invocation))
+        {
+            return true;
+        }
+
+        if (
+            Key(invocation, _hashes.OnDisk(invocation.Command.File)) is not { } key
+            || store.Open(key) is not var (entry, checksum)
+        )
+        {
+            return false;
         }
 
         try
@@ -32,19 +73,24 @@ internal sealed class UnitCache(CacheStore store)
                 files[i] = reader.ReadString();
                 if (!reader.ReadBytes(CacheStore.KeyBytes).AsSpan().SequenceEqual(_hashes.OnDisk(files[i])))
                 {
-                    return null;
+                    return false;
                 }
             }
 
             var digest = reader.ReadBytes(CacheStore.KeyBytes);
             var folders = Folders(invocation);
-            return digest.AsSpan().SequenceEqual(_search.Digest(folders, files))
-                ? UnitSerializer.Read(entry.AsSpan((int)reader.BaseStream.Position))
-                : null;
+            if (!digest.AsSpan().SequenceEqual(_search.Digest(folders, files)))
+            {
+                return false;
+            }
+
+            _identities[invocation] = [.. key, .. checksum];
+            _verified[invocation] = new VerifiedEntry(entry, (int)reader.BaseStream.Position);
+            return true;
         }
         catch (Exception error) when (error is InvalidDataException or IOException or ArgumentException)
         {
-            return null;
+            return false;
         }
     }
 
@@ -102,7 +148,8 @@ internal sealed class UnitCache(CacheStore store)
             writer.Write(body);
         }
 
-        store.Write(key, entry.GetBuffer().AsSpan(0, (int)entry.Length));
+        var checksum = store.Write(key, entry.GetBuffer().AsSpan(0, (int)entry.Length));
+        _identities[invocation] = [.. key, .. checksum];
     }
 
     /// <summary>To be called once all units are read.</summary>
@@ -163,6 +210,8 @@ internal sealed class UnitCache(CacheStore store)
 
         void Add(string text) => hash.AppendData(Encoding.UTF8.GetBytes(text + "\0"));
     }
+
+    private readonly record struct VerifiedEntry(byte[] Bytes, int UnitAt);
 
     private static int Bounded(int count) =>
         count is >= 0 and < 1_000_000 ? count : throw new InvalidDataException("Not a number of files.");

@@ -21,6 +21,34 @@ internal sealed class UnitReader(UnitCache? cache, Action<ReadProgress>? progres
     /// <summary>What was spent so far.</summary>
     public ReadTimes Times => _clock.Times;
 
+    /// <summary>Whether the cache holds all of them as they would be read.</summary>
+    public bool AllAreKept(IReadOnlyList<ParserInvocation> invocations, CancellationToken cancellation)
+    {
+        if (cache is null)
+        {
+            return false;
+        }
+
+        var missing = 0;
+        new WorkerPool(
+            invocations.Count,
+            Environment.ProcessorCount,
+            Patience,
+            i =>
+            {
+                if (
+                    Volatile.Read(ref missing) == 0
+                    && !_clock.Measure(ReadClock.Stage.Cache, () => cache.Verify(invocations[i]))
+                )
+                {
+                    Volatile.Write(ref missing, 1);
+                }
+            },
+            _ => Volatile.Write(ref missing, 1)
+        ).RunAll(cancellation);
+        return missing == 0;
+    }
+
     public IReadOnlyList<ReadUnit> ReadAll(IReadOnlyList<ParserInvocation> invocations, CancellationToken cancellation)
     {
         var results = new ReadUnit?[invocations.Count];

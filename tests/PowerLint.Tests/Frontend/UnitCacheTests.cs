@@ -136,7 +136,7 @@ public sealed class UnitCacheTests : IDisposable
             Assert.Equal(0, read.UnitsFromCache);
             Assert.Equal(expected, read.Units.Select(LoweringCase.Text));
             foreach (
-                var blocked in Directory.EnumerateDirectories(Cache, "*.unit", SearchOption.AllDirectories).ToList()
+                var blocked in Directory.EnumerateDirectories(Cache, "*.entry", SearchOption.AllDirectories).ToList()
             )
             {
                 Directory.Delete(blocked);
@@ -208,7 +208,7 @@ public sealed class UnitCacheTests : IDisposable
     private List<string> Entries() =>
         [
             .. Directory
-                .EnumerateFiles(Cache, "*.unit", SearchOption.AllDirectories)
+                .EnumerateFiles(Cache, "*.entry", SearchOption.AllDirectories)
                 .Where(path => !path.Contains("/parts/", StringComparison.Ordinal))
                 .Order(StringComparer.Ordinal),
         ];

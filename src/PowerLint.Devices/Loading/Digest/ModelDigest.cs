@@ -22,13 +22,23 @@ internal sealed class ModelDigest
     private readonly long _modelsAt;
     private readonly Dictionary<string, Slice> _slices;
 
-    private ModelDigest(string path, long modelsAt, FamilyHead[] heads, Dictionary<string, Slice> slices)
+    private ModelDigest(
+        string path,
+        long modelsAt,
+        FamilyHead[] heads,
+        Dictionary<string, Slice> slices,
+        ModelFile[] sources
+    )
     {
+        Sources = sources;
         _path = path;
         _modelsAt = modelsAt;
         Heads = ImmutableCollectionsMarshal.AsImmutableArray(heads);
         _slices = slices;
     }
+
+    /// <summary>The files that it was made from.</summary>
+    internal ModelFile[] Sources { get; }
 
     /// <summary>The families, in order of their files.</summary>
     internal ImmutableArray<FamilyHead> Heads { get; }
@@ -159,7 +169,7 @@ internal sealed class ModelDigest
             };
         }
 
-        return new ModelDigest(path, modelsAt, heads, slices);
+        return new ModelDigest(path, modelsAt, heads, slices, sources);
     }
 
     private static FamilyMember ReadMember(DigestReader reader, string source)

@@ -1,6 +1,8 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Security.Cryptography;
+using System.Text;
 
 namespace PowerLint.Devices;
 
@@ -21,6 +23,19 @@ internal sealed record ModelFile(string Path, ulong Hash)
         }
 
         return files;
+    }
+
+    /// <summary>What tells these files from others.</summary>
+    internal static byte[] Stamp(ModelFile[] files)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var file in files)
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes(System.IO.Path.GetFileName(file.Path) + "\0"));
+            hash.AppendData(BitConverter.GetBytes(file.Hash));
+        }
+
+        return hash.GetHashAndReset();
     }
 
     // Runs over all files at every start, so eight bytes a step, compiled well at once.
