@@ -58,11 +58,12 @@ internal sealed class SettingsReader(string file)
 
     private YamlMapping? Load(string text)
     {
+        using var reader = new StringReader(text);
+        var parser = new ShallowYaml(new YamlDotNet.Core.Parser(reader));
         try
         {
             var stream = new YamlStream();
-            using var reader = new StringReader(text);
-            stream.Load(new ShallowYaml(new YamlDotNet.Core.Parser(reader)));
+            stream.Load(parser);
             return stream.Documents.Count == 0
                 ? null
                 : YamlMapping.From(file, "the file", stream.Documents[0].RootNode, _errors);
@@ -73,6 +74,18 @@ internal sealed class SettingsReader(string file)
                 ? exception.Message
                 : exception.InnerException.Message;
             _errors.Add(new ConfigurationError(file, (int)exception.Start.Line, $"not valid YAML: {reason}"));
+            return null;
+        }
+        catch (ArgumentException)
+        {
+            // The library's answer to a list or mapping that closes where none is open.
+            _errors.Add(
+                new ConfigurationError(
+                    file,
+                    (int)(parser.Current?.Start.Line ?? 1),
+                    "not valid YAML: a value is missing before this place, or the indentation is wrong"
+                )
+            );
             return null;
         }
     }
