@@ -15,11 +15,12 @@ internal sealed partial class AvrHeader
 
     private readonly string _part;
 
-    public AvrHeader(string part)
+    /// <summary>Reads what the compiler and, where asked for, the headers define.</summary>
+    public AvrHeader(string part, bool headers = true)
     {
         _part = part;
         Macros = MacroLine()
-            .Matches(Run(["-E", "-dM", "-x", "c", "-"], Includes))
+            .Matches(Run(["-E", "-dM", "-x", "c", "-"], headers ? Includes : ""))
             .GroupBy(m => m.Groups["name"].Value, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => g.First().Groups["text"].Value.Trim(), StringComparer.Ordinal);
     }
