@@ -43,9 +43,7 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point, Boar
             "output-against-level" => ExternalPulls(finding),
             "peripheral-clock-left-on" => Unknown("the model has no figure for a clock that nothing uses"),
             "asleep-in-mode" => Unknown("the peripheral stands still: a fault in function, not in current"),
-            "woken-too-often" => Unknown(
-                "the run current for as long as each wake-up takes, start of the oscillator included: measure one"
-            ),
+            "woken-too-often" => Woken(finding),
             "no-wake-source" => Unknown("a fault in function, not in current"),
             "locked-write" or "gated-write" => Unknown("whatever the lost write was to save"),
             _ => CostEstimate.Unknown,
@@ -91,6 +89,35 @@ public sealed class CostEstimator(DeviceModel device, OperatingPoint point, Boar
         return modes.Length == 2 && _figures.InMode(modes[0]) is { } used && _figures.InMode(modes[1]) is { } possible
             ? Known("while it sleeps: ", used.Less(possible))
             : Unknown("the model has no supply currents to compare");
+    }
+
+    /// <summary>
+    /// What a wake-up costs depends on what the program does then; what it costs at least is the start, at the current of the
+    /// running CPU where the datasheet does not give the charge.
+    /// </summary>
+    private CostEstimate Woken(Finding finding)
+    {
+        const string each =
+            "the run current for as long as each wake-up takes, start of the oscillator included: measure one";
+        if (
+            finding.SleepMode is not { } mode
+            || WakeUp.RowOf(device, finding.Point?.SteadyState, mode) is not { } row
+            || row.Microseconds(point.CpuHertz ?? device.ResetClockHertz) is not { } time
+        )
+        {
+            return Unknown(each);
+        }
+
+        var charge = row.TypicalNanocoulombs ?? (_figures.Running()?.Microamps * time / 1000);
+        return Unknown(
+            $"{each}; the start alone takes {WakeUpTime.Time(time)}"
+                + (
+                    charge is { } nanocoulombs
+                        ? string.Create(CultureInfo.InvariantCulture, $" and some {nanocoulombs:0.##} nC")
+                        : ""
+                )
+                + $"; {row.Source}"
+        );
     }
 
     /// <summary>What the board file says that the loads draw.</summary>

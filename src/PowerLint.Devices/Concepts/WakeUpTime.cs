@@ -12,6 +12,7 @@ namespace PowerLint.Devices;
 /// <param name="Cycles">Pulses of clocks that are waited for; none where only a fixed time is known.</param>
 /// <param name="TypicalMicroseconds">Typical fixed time, or null.</param>
 /// <param name="MaximumMicroseconds">Maximum fixed time, or null.</param>
+/// <param name="TypicalNanocoulombs">Typical charge that waking draws, or null.</param>
 /// <param name="SupplyVolts">At which supply, or null where it does not matter or is not told.</param>
 /// <param name="Source">Where the figure stands.</param>
 public sealed record WakeUpTime(
@@ -20,6 +21,7 @@ public sealed record WakeUpTime(
     ImmutableArray<ClockCycles> Cycles,
     double? TypicalMicroseconds,
     double? MaximumMicroseconds,
+    double? TypicalNanocoulombs,
     double? SupplyVolts,
     Citation Source
 )

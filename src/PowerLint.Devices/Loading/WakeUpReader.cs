@@ -57,7 +57,16 @@ internal sealed class WakeUpReader(MapNode document, ModelReading reading)
             reading.Errors.Add(item, $"a row of '{Section}' has a typical time above the maximum");
         }
 
-        var row = new WakeUpTime(modes, when, cycles, typical, maximum, entry.Real("volts"), reading.ReadSource(entry));
+        var row = new WakeUpTime(
+            modes,
+            when,
+            cycles,
+            typical,
+            maximum,
+            entry.Real("typical-nanocoulombs"),
+            entry.Real("volts"),
+            reading.ReadSource(entry)
+        );
         entry.Finish();
         return row;
     }

@@ -238,12 +238,15 @@ public sealed class DeviceTextWriter(DeviceModel device, IAnsiConsole console)
             return;
         }
 
-        var table = new TextTable(2, "mode", "time", "supply", "when", "source");
+        var table = new TextTable(2, "mode", "time", "charge", "supply", "when", "source");
         foreach (var row in device.WakeUpTimes)
         {
             table.Add(
                 string.Join(", ", row.Modes),
                 row.ToString(),
+                row.TypicalNanocoulombs is { } charge
+                    ? charge.ToString("0.###", CultureInfo.InvariantCulture) + " nC"
+                    : "",
                 row.SupplyVolts is { } volts ? Volts(volts) : "",
                 IsAlways(row.When) ? "" : row.When.ToString(),
                 row.Source.ToString()

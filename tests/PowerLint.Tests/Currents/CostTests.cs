@@ -33,6 +33,19 @@ public sealed class CostTests
         );
     }
 
+    [Theory]
+    // 8 cycles at 4 MHz and 3 µs at 1700 µA: 5 µs and 8.5 nC.
+    [InlineData("idle", "; the start alone takes 5 µs and some 8.5 nC; sheet 1, table 2")]
+    // Where the sheet gives the charge, it counts.
+    [InlineData("power-down", "; the start alone takes 60 µs and some 16.5 nC; sheet 1, table 2")]
+    [InlineData("standby", "included: measure one")]
+    public void A_wake_up_costs_its_start_at_least(string mode, string end)
+    {
+        var cost = Cost(new OperatingPoint(3.0, 4e6), "woken-too-often", mode);
+        Assert.Null(cost.Microamps);
+        Assert.EndsWith(end, cost.Basis, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Between_two_rows_the_clock_decides()
     {
@@ -190,6 +203,22 @@ public sealed class CostTests
                 ]
                 : [],
             PinElectrics = new PinElectrics(20_000, 50_000, 1, Sheet),
+            WakeUpTimes = withFigures
+                ?
+                [
+                    new WakeUpTime(
+                        ["idle"],
+                        Condition.Always,
+                        [new ClockCycles(null, null, 8)],
+                        3,
+                        null,
+                        null,
+                        null,
+                        Sheet
+                    ),
+                    new WakeUpTime(["power-down"], Condition.Always, [], 60, 90, 16.5, null, Sheet),
+                ]
+                : [],
             Adders = withFigures ? [new CurrentAdder("ADC", 3, null, 200, Sheet)] : [],
         };
 

@@ -51,7 +51,7 @@ public sealed class DeviceFileErrorTests : IDisposable
         wake-up-times:
           - { modes: idle, clock-cycles: 4, source: "ds, section 4" }
           - { modes: deep, when: { CTRL.SM: 1 }, clock-cycles: { main: 6, 32768: 3, cpu: 4 }, source: "ds, section 4" }
-          - { modes: deep, typical-microseconds: 5, maximum-microseconds: 8, volts: 3, source: "ds, table 2" }
+          - { modes: deep, typical-microseconds: 5, maximum-microseconds: 8, typical-nanocoulombs: 15.1, volts: 3, source: "ds, table 2" }
         """;
 
     private readonly string _folder = Directory.CreateTempSubdirectory("powerlint-devices").FullName;
@@ -69,6 +69,7 @@ public sealed class DeviceFileErrorTests : IDisposable
             ["4 cycles of the CPU", "6 cycles of main and 3 of 32.768 kHz and 4 of the CPU", "5 µs, at most 8 µs"],
             model.WakeUpTimes.Select(row => row.ToString())
         );
+        Assert.Equal([null, null, 15.1], model.WakeUpTimes.Select(row => row.TypicalNanocoulombs));
         Assert.Equal([4.0, null, 5.0], model.WakeUpTimes.Select(row => row.Microseconds(1e6)));
         Assert.Equal([null, null, 5.0], model.WakeUpTimes.Select(row => row.Microseconds(null)));
     }
