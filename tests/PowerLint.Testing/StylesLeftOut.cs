@@ -12,18 +12,12 @@ public static class StylesLeftOut
     public static ImmutableArray<string> NotYetWritten { get; } =
     [
         "asleep-in-mode",
-        "brown-out-always-on",
         "busy-wait-delay",
         "check-then-sleep-race",
-        "clock-output-on",
-        "debug-kept-on",
-        "full-power-regulator",
         "gated-write",
         "locked-write",
         "no-wake-source",
-        "oscillator-kept-on",
         "pending-wake",
-        "peripheral-clock-left-on",
         "peripheral-on-in-sleep",
         "polling-wait",
         "shallow-sleep",
@@ -44,5 +38,19 @@ public static class StylesLeftOut
         );
 
     /// <summary>Single styles left out: the rule, the style, and what its devices have not.</summary>
-    public static ImmutableArray<(string Rule, string Style, string Reason)> Single { get; } = [];
+    public static ImmutableArray<(string Rule, string Style, string Reason)> Single { get; } =
+    [
+        ("brown-out-always-on", "XMEGA", "fuses alone decide what the detector does in sleep"),
+        ("brown-out-always-on", "nRF52", "the detector cannot be stopped"),
+        ("debug-kept-on", "Newer AVR", "the debugger keeps clocks on, no setting of the program or of a fuse"),
+        ("debug-kept-on", "XMEGA", "the debugger keeps clocks on, no setting of the program or of a fuse"),
+        ("debug-kept-on", "MSP430", "the debugger keeps clocks on, no setting of the program or of a fuse"),
+        ("debug-kept-on", "nRF52", "the debugger keeps clocks on, no setting of the program or of a fuse"),
+        ("debug-kept-on", "SAM", "the debugger keeps clocks on, no setting of the program or of a fuse"),
+        ("full-power-regulator", "Classic AVR", "the program has no say in how the core is supplied"),
+        ("full-power-regulator", "XMEGA", "the program has no say in how the core is supplied"),
+        ("peripheral-clock-left-on", "Newer AVR", "peripherals have no clock gates"),
+        ("peripheral-clock-left-on", "MSP430", "peripherals have no clock gates"),
+        ("peripheral-clock-left-on", "nRF52", "peripherals have no clock gates"),
+    ];
 }

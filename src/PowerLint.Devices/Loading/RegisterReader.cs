@@ -44,7 +44,8 @@ internal static class RegisterReader
         var all = width == 64 ? ulong.MaxValue : (1UL << width) - 1;
         var fields = ReadFields(entry, name.Text, width, reading, out var drawn);
         var reset = entry.Number("reset") ?? 0;
-        if (entry.Take("reset-from") is { } loaded)
+        var loaded = entry.Take("reset-from");
+        if (loaded is not null)
         {
             reset = WithOptions(reset, loaded, name.Text, fields, reading);
         }
@@ -61,6 +62,7 @@ internal static class RegisterReader
             WidthBits = width,
             Kind = kind,
             Reset = kind == RegisterKind.Option ? options.Apply(name.Text, reset, fields) : reset,
+            IsLoadedFromOptions = loaded is not null,
             ResetKnown = all & ~Bits("reset-unknown"),
             HardwareChanged = Bits("hardware-changed"),
             WriteOneToClear = Bits("write-one-to-clear"),

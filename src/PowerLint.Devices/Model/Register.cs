@@ -56,6 +56,9 @@ public sealed class Register
     /// <summary>Bits of <see cref="Reset"/> that are defined; the others are unknown after reset.</summary>
     public ulong ResetKnown { get; init; } = ulong.MaxValue;
 
+    /// <summary>Whether options decide part of its value after reset.</summary>
+    public bool IsLoadedFromOptions { get; init; }
+
     /// <summary>What it is for.</summary>
     public RegisterKind Kind { get; init; }
 

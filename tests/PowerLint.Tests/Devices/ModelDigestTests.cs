@@ -52,6 +52,19 @@ public sealed class ModelDigestTests
         Assert.Same(fuse, model.ClockOutputs.Single().On.Fields.Single().Register);
     }
 
+    // From the part's data sheet, chapter BOD (from memory): the fuse's bits for sleep are loaded into those of the control register.
+    [Fact]
+    public void Options_reach_the_registers_that_are_loaded_from_them()
+    {
+        var set = new Dictionary<string, ulong>(StringComparer.Ordinal) { ["FUSE.BODCFG"] = 0x05 };
+
+        var model = Digested.Load("attiny1614", set);
+
+        Assert.Equal(ModelText.Of(Files.Load("attiny1614", set)), ModelText.Of(model));
+        var control = model.Registers.Single(r => string.Equals(r.Name, "BOD.CTRLA", StringComparison.Ordinal));
+        Assert.Equal(1UL, control.Reset & 3);
+    }
+
     [Theory]
     [InlineData("LFUSES", 1UL)]
     [InlineData("LFUSE", 0x100UL)]

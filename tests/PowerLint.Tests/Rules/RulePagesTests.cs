@@ -20,7 +20,11 @@ public sealed class RulePagesTests
             device.Pins.Any(pin =>
                 !pin.InputBufferOff.IsNever && pin.Functions.Any(use => use.Kind == PinFunctionKind.Analog)
             ),
-        ["brown-out-always-on"] = device => device.Peripherals.Any(peripheral => peripheral.GuardsSupply),
+        ["brown-out-always-on"] = device =>
+            device.Peripherals.Any(peripheral =>
+                peripheral.GuardsSupply
+                || (IsOption(peripheral.On) && peripheral.DrawsIn.Any(entry => !IsOption(entry.When)))
+            ),
         ["clock-output-on"] = device => !device.ClockOutputs.IsEmpty,
         ["debug-kept-on"] = device => !device.Sleep.DebugInSleep.IsEmpty,
         ["full-power-regulator"] = device => !device.Regulators.IsEmpty,
@@ -146,6 +150,10 @@ public sealed class RulePagesTests
         Assert.EndsWith(RulePageExamples.SectionOf(rule, "Sources").TrimEnd() + "\n", page, StringComparison.Ordinal);
         Assert.DoesNotContain("\n\n\n", page, StringComparison.Ordinal);
     }
+
+    /// <summary>Whether fuses or options alone decide.</summary>
+    private static bool IsOption(Condition condition) =>
+        condition.Fields.All(field => field.Register.Kind == RegisterKind.Option);
 
     private static FirmwareCase Run(string id, string heading, string style, out string differences)
     {

@@ -69,7 +69,10 @@ internal sealed class ModelDigest
             : null;
     }
 
-    /// <summary>Reads a model; null where only the files can tell what is wrong with the options.</summary>
+    /// <summary>
+    /// Reads a model; null where only the files can tell what is wrong with the options, or what registers that are loaded from
+    /// options hold then.
+    /// </summary>
     internal DeviceModel? Load(string name, OptionOverrides options)
     {
         var slice = _slices[name];
@@ -84,7 +87,13 @@ internal sealed class ModelDigest
 
         var reader = new DigestReader(bytes, options);
         var model = reader.ReadDeviceModel();
-        return options.IsEmpty || (!reader.HasOversizedOption && !options.Unused.Any()) ? model : null;
+        if (options.IsEmpty)
+        {
+            return model;
+        }
+
+        var isPlain = !reader.HasOversizedOption && !options.Unused.Any();
+        return isPlain && model?.Registers.Any(register => register.IsLoadedFromOptions) == false ? model : null;
     }
 
     /// <summary>Digests a folder.</summary>
