@@ -47,7 +47,7 @@ public sealed record WakeUpTime(
         return sum;
     }
 
-    /// <summary>The time for people: <c>6 cycles of main and 4 of the CPU</c>; <c>5 µs, at most 8 µs</c>.</summary>
+    /// <summary>The time for people: <c>6 cycles of main and 4 of the CPU</c>; <c>5 µs (at most 8 µs)</c>.</summary>
     public override string ToString()
     {
         var cycles = new List<string>();
@@ -62,17 +62,12 @@ public sealed record WakeUpTime(
 
         var time = (TypicalMicroseconds, MaximumMicroseconds) switch
         {
-            ({ } typical, { } maximum) => $"{Time(typical)}, at most {Time(maximum)}",
+            ({ } typical, { } maximum) => $"{Time(typical)} (at most {Time(maximum)})",
             ({ } typical, null) => Time(typical),
             (null, { } maximum) => "at most " + Time(maximum),
             _ => null,
         };
-        return time is null
-            ? string.Join(" and ", cycles)
-            : string.Join(
-                " and ",
-                cycles.Prepend(cycles.Count > 0 && MaximumMicroseconds is not null ? $"({time})" : time)
-            );
+        return string.Join(" and ", time is null ? cycles : cycles.Prepend(time));
     }
 
     /// <summary>A time: <c>8 µs</c>, <c>1.5 ms</c>.</summary>

@@ -66,7 +66,7 @@ public sealed class DeviceFileErrorTests : IDisposable
         Assert.Equal("idle deep", string.Join(' ', model.SleepModes.Select(m => m.Name)));
         Assert.Equal("D1, data sheet of the toy, table 1", model.SupplyCurrents[0].Source.ToString());
         Assert.Equal(
-            ["4 cycles of the CPU", "6 cycles of main and 3 of 32.768 kHz and 4 of the CPU", "5 µs, at most 8 µs"],
+            ["4 cycles of the CPU", "6 cycles of main and 3 of 32.768 kHz and 4 of the CPU", "5 µs (at most 8 µs)"],
             model.WakeUpTimes.Select(row => row.ToString())
         );
         Assert.Equal([null, null, 15.1], model.WakeUpTimes.Select(row => row.TypicalNanocoulombs));
