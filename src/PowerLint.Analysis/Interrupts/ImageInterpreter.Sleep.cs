@@ -137,6 +137,10 @@ internal sealed partial class ImageInterpreter
             .SleepModes.Where(mode => mode.Resumes && Holds(state, mode.Selected) != Tristate.No)
             .Select(mode => mode.Name)
             .ToHashSet(StringComparer.Ordinal);
+        var withoutEnable = _device
+            .SleepModes.Where(mode => !mode.WakingNeedsGlobalEnable && modes.Contains(mode.Name))
+            .Select(mode => mode.Name)
+            .ToHashSet(StringComparer.Ordinal);
         MachineState? awake = null;
         MachineState? asleepAgain = null;
         var pending = new List<(Interrupt Interrupt, Function Handler)>();
@@ -164,7 +168,11 @@ internal sealed partial class ImageInterpreter
                 continue;
             }
 
-            if (interruptsOn != Tristate.Yes && !_device.Sleep.WakingNeedsGlobalEnable)
+            if (
+                interruptsOn != Tristate.Yes
+                && CanWake(interrupt, withoutEnable, state)
+                && Holds(state, _device.Sleep.MaskedInterruptsWake()) != Tristate.No
+            )
             {
                 // The core wakes and goes on without the handler.
                 awake = Join(awake, state.Copy());

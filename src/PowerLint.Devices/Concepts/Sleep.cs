@@ -17,6 +17,9 @@ public sealed class SleepMode
     /// <summary>Whether memory and pin levels are kept and the program goes on at the next statement.</summary>
     public bool Resumes { get; init; } = true;
 
+    /// <summary>Whether what wakes from it needs the global enable; a mode that ends in a reset asks nobody.</summary>
+    public bool WakingNeedsGlobalEnable { get; init; }
+
     /// <summary>Whether the mode cuts the digital input buffers (see <see cref="Pin.BufferKeptInSleep"/>).</summary>
     public bool CutsInputBuffers { get; init; }
 
@@ -116,7 +119,6 @@ public sealed class Peripheral
 /// <param name="Enable">When the sleep instruction works; <see cref="Condition.Always"/> where nothing guards it.</param>
 /// <param name="EnableField">The sleep-enable bit, or null.</param>
 /// <param name="GlobalInterruptEnable">When interrupts are on globally.</param>
-/// <param name="WakingNeedsGlobalEnable">Whether waking needs the global enable.</param>
 /// <param name="DebugInSleep">When something keeps clocks on for a debugger, and in which modes.</param>
 /// <param name="SleepOnExit">The bit that sends the CPU back to sleep at a handler's return, or null.</param>
 /// <param name="Trigger">What a write must leave for the part to go to sleep at once, or null.</param>
@@ -129,15 +131,34 @@ public sealed class Peripheral
 /// The internal bit that is 1 while the CPU waits for an event and 0 while it waits for an interrupt, or null where there is one
 /// sleep instruction only.
 /// </param>
+/// <param name="PendingSetsEvent">
+/// The bit that makes an event of an interrupt that comes up while interrupts are masked, or null: without it such an interrupt does not
+/// end a wait for an event.
+/// </param>
 public sealed record SleepControl(
     Condition Enable,
     FieldReference? EnableField,
     FieldReference? GlobalInterruptEnable,
-    bool WakingNeedsGlobalEnable,
     ImmutableArray<ModesWhen> DebugInSleep,
     FieldReference? SleepOnExit = null,
     Condition? Trigger = null,
     Register? StatusRegister = null,
     FieldReference? StopsCpu = null,
-    FieldReference? WaitsForEvent = null
-);
+    FieldReference? WaitsForEvent = null,
+    FieldReference? PendingSetsEvent = null
+)
+{
+    /// <summary>When an interrupt that is masked globally ends the sleep, in modes that it can end without the global enable.</summary>
+    public Condition MaskedInterruptsWake() =>
+        WaitsForEvent is null
+            ? Condition.Always
+            : new([
+                [new FieldCondition(WaitsForEvent, [0])],
+                .. PendingSetsEvent is null
+                    ? []
+                    : (ImmutableArray<ImmutableArray<FieldCondition>>)
+                        [
+                            [new FieldCondition(PendingSetsEvent, [1])],
+                        ],
+            ]);
+}

@@ -5,21 +5,29 @@ namespace PowerLint.Devices;
 /// <summary>Reads sleep modes and control, interrupts and peripherals.</summary>
 internal sealed class SleepReader(MapNode document, ModelReading reading)
 {
+    private const string NeedsGlobalEnable = "waking-needs-global-enable";
+
     private readonly Dictionary<string, ImmutableArray<Period>> _periods = new(StringComparer.Ordinal);
 
     /// <summary>The modes, shallowest first; they are what everything else refers to.</summary>
     public ImmutableArray<SleepMode> ReadModes()
     {
+        var needsGlobalEnable =
+            document["sleep"] is MapNode sleep
+            && MapReader.Of(sleep, "'sleep'", reading.Errors).Flag(NeedsGlobalEnable, otherwise: true);
         var modes = new List<(SleepMode Mode, DeviceNode At)>();
         foreach (var (name, value) in reading.Section(document, "modes"))
         {
             var entry = MapReader.Of(value, $"mode {name.Text}", reading.Errors);
+            var resumes = entry.Flag("resumes", otherwise: true);
             var mode = new SleepMode
             {
                 Name = name.Text,
                 Depth = (int)(entry.NeedNumber("depth") ?? 0),
                 Selected = ConditionReader.Read(entry.Need("select"), reading),
-                Resumes = entry.Flag("resumes", otherwise: true),
+                Resumes = resumes,
+                // What wakes from a mode that ends in a reset is no interrupt to the core.
+                WakingNeedsGlobalEnable = entry.Flag(NeedsGlobalEnable, otherwise: resumes && needsGlobalEnable),
                 CutsInputBuffers = entry.Flag("cuts-input-buffers", otherwise: false),
             };
             entry.Finish();
@@ -46,7 +54,7 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
         if (document["sleep"] is not { } node)
         {
             reading.Errors.Add(document, "'sleep' is missing: say what enables the sleep instruction");
-            return new SleepControl(Condition.Always, null, null, WakingNeedsGlobalEnable: false, []);
+            return new SleepControl(Condition.Always, null, null, []);
         }
 
         var entry = MapReader.Of(node, "'sleep'", reading.Errors);
@@ -64,6 +72,8 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             reading.Errors.Add(node, "'waits-for-event' names one bit of a register of kind internal");
         }
 
+        // Of the modes: see there.
+        _ = entry.Take(NeedsGlobalEnable);
         var enableField = entry.Take("enable-bit") is ScalarNode bit ? FieldReferences.Read(bit, reading) : null;
         var control = new SleepControl(
             enableField is null
@@ -73,7 +83,6 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
                 ]),
             enableField,
             entry.Take("global-interrupt-enable") is ScalarNode global ? FieldReferences.Read(global, reading) : null,
-            entry.Flag("waking-needs-global-enable", otherwise: true),
             ReadDebug(entry.Take("debug-in-sleep")),
             // What a handler's return puts back decides whether the CPU sleeps on.
             entry.Take("sleep-on-exit")
@@ -83,7 +92,8 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             entry.Take("trigger") is { } trigger ? ConditionReader.Read(trigger, reading) : null,
             stopsCpu?.Register,
             stopsCpu,
-            waitsForEvent
+            waitsForEvent,
+            entry.Take("pending-sets-event") is ScalarNode pending ? FieldReferences.Read(pending, reading) : null
         );
         entry.Finish();
         return control;

@@ -117,8 +117,27 @@ internal sealed class PointFacts
     /// <summary>Whether anything can end the sleep: an enabled wake source, with the global enable where waking needs it.</summary>
     public Tristate CanWakeAtAll()
     {
-        var sources = _device.Interrupts.Select(IsWakeSource).Any();
-        return _device.Sleep.WakingNeedsGlobalEnable ? sources.And(InterruptsOn) : sources;
+        var answers = Modes.Select(mode => CanWakeFrom(mode.Mode)).Distinct().ToArray();
+        return answers.Length switch
+        {
+            0 => Tristate.No,
+            1 => answers[0],
+            _ => Tristate.Maybe,
+        };
+    }
+
+    private Tristate CanWakeFrom(SleepMode mode)
+    {
+        var interruptsWake = mode.WakingNeedsGlobalEnable
+            ? InterruptsOn
+            : InterruptsOn.Or(State.Evaluate(_device.Sleep.MaskedInterruptsWake()));
+        return _device
+            .Interrupts.Select(interrupt =>
+                IsEnabled(interrupt)
+                    .And(Holds(interrupt.Wakes, mode))
+                    .And(interrupt.HasVector || mode.WakingNeedsGlobalEnable ? interruptsWake : Tristate.Yes)
+            )
+            .Any();
     }
 
     /// <summary>Whether interrupts are on globally.</summary>

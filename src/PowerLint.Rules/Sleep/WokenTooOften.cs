@@ -36,6 +36,12 @@ internal sealed class WokenTooOften : IRule
                 point,
                 [.. period.Way.Dividers.Select(divider => divider.Field), .. period.Way.Top]
             );
+            if (decisions.IsEmpty)
+            {
+                // Nothing divides the clock: what makes the period is which of the timer's events interrupts.
+                decisions = point.State.DecisionsOf(period.Way.When);
+            }
+
             var sets = DecisionsOf(point, period.Way.Top);
             excesses.Add(point, new Excess(wake, period, longer));
             observations.Add(

@@ -186,7 +186,7 @@ public sealed class CostTests
             Registers = [],
             Pins = [Pin("PB0", 0), Pin("PB1", 1)],
             SleepModes = [Mode("idle", 1), Mode("power-down", 2)],
-            Sleep = new SleepControl(Condition.Always, null, null, true, []),
+            Sleep = new SleepControl(Condition.Always, null, null, []),
             Peripherals = [],
             Interrupts = [],
             ResetClockHertz = 4e6,
