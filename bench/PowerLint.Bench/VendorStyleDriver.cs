@@ -165,7 +165,7 @@ internal static class VendorStyleDriver
 
             """
         );
-        for (var group = 0; group < 6; group++)
+        for (var group = 0; group < 3 + i % 2; group++)
         {
             var register = (group + i) % 14;
             text.Append(

@@ -88,6 +88,7 @@ internal static unsafe partial class LibClang
     public static partial CXString clang_Cursor_getMangling(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXCursor clang_getCursorReferenced(CXCursor cursor);
 
     [LibraryImport(Library)]
@@ -168,6 +169,7 @@ internal static unsafe partial class LibClang
     public static partial CXSourceLocation clang_getCursorLocation(CXCursor cursor);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXSourceRange clang_getCursorExtent(CXCursor cursor);
 
     [LibraryImport(Library)]
@@ -179,6 +181,7 @@ internal static unsafe partial class LibClang
     public static partial CXSourceLocation clang_getRangeEnd(CXSourceRange range);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXSourceRange clang_getRange(CXSourceLocation begin, CXSourceLocation end);
 
     [LibraryImport(Library)]
@@ -235,6 +238,7 @@ internal static unsafe partial class LibClang
     public static partial CXType clang_getCanonicalType(CXType type);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXType clang_getUnqualifiedType(CXType type);
 
     [LibraryImport(Library)]
@@ -253,6 +257,7 @@ internal static unsafe partial class LibClang
     public static partial CXType clang_getPointeeType(CXType type);
 
     [LibraryImport(Library)]
+    [SuppressGCTransition]
     public static partial CXCursor clang_getTypeDeclaration(CXType type);
 
     [LibraryImport(Library)]
