@@ -61,15 +61,7 @@ public abstract class StateAtPoint
         ArgumentNullException.ThrowIfNull(condition);
         var bits = Read(condition.Field);
         var mask = condition.Field.Mask >> condition.Field.LowBit;
-        var possible = 0;
-        foreach (var value in condition.Values)
-        {
-            if (((value ^ bits.Value) & bits.Known & mask) == 0)
-            {
-                possible++;
-            }
-        }
-
+        var possible = condition.Values.Matching(bits.Value, bits.Known, mask);
         if (possible == 0)
         {
             return Tristate.No;
@@ -77,7 +69,7 @@ public abstract class StateAtPoint
 
         // Every value that the unknown bits allow is listed: the field cannot escape the condition.
         var unknown = System.Numerics.BitOperations.PopCount(mask & ~bits.Known);
-        return unknown < 63 && possible == 1L << unknown ? Tristate.Yes : Tristate.Maybe;
+        return unknown < 63 && possible == 1UL << unknown ? Tristate.Yes : Tristate.Maybe;
     }
 
     /// <summary>Writes that decided the fields that a condition looks at, by ordinal.</summary>

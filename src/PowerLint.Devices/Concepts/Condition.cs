@@ -6,28 +6,18 @@ namespace PowerLint.Devices;
 /// <summary>A field that must hold one of some values.</summary>
 /// <param name="Field">The field.</param>
 /// <param name="Values">The values, any of which will do.</param>
-public sealed record FieldCondition(FieldReference Field, ImmutableArray<ulong> Values)
+public sealed record FieldCondition(FieldReference Field, ValueSet Values)
 {
     /// <inheritdoc/>
     public override string ToString() => $"{Field} = {string.Join('/', Runs())}";
 
     // 0/2/4..7: what follows one upon another is told by its ends.
-    private IEnumerable<string> Runs()
-    {
-        for (var i = 0; i < Values.Length; )
-        {
-            var last = i;
-            while (last + 1 < Values.Length && Values[last + 1] == Values[last] + 1)
-            {
-                last++;
-            }
-
-            yield return last < i + 2
-                ? Values[i].ToString(CultureInfo.InvariantCulture)
-                : string.Create(CultureInfo.InvariantCulture, $"{Values[i]}..{Values[last]}");
-            i = last < i + 2 ? i + 1 : last + 1;
-        }
-    }
+    private IEnumerable<string> Runs() =>
+        Values.Ranges.SelectMany(range =>
+            range.Last - range.First < 2
+                ? new ValueSet([range]).Select(value => value.ToString(CultureInfo.InvariantCulture))
+                : [string.Create(CultureInfo.InvariantCulture, $"{range.First}..{range.Last}")]
+        );
 }
 
 /// <summary>

@@ -82,10 +82,10 @@ internal static class ConditionReader
         return parts.ToImmutable();
     }
 
-    private static ImmutableArray<ulong> ReadValues(DeviceNode node, FieldReference field, ModelReading reading)
+    private static ValueSet ReadValues(DeviceNode node, FieldReference field, ModelReading reading)
     {
         var largest = field.Mask >> field.LowBit;
-        var values = ImmutableArray.CreateBuilder<ulong>();
+        var values = new List<ValueRange>();
         foreach (var scalar in MapReader.ScalarsOf(node, $"the value of {field.Name}", reading.Errors))
         {
             if (!Numbers.TryParseRange(scalar.Text, out var first, out var last) || last < first)
@@ -101,13 +101,10 @@ internal static class ConditionReader
             }
             else
             {
-                for (var value = first; value <= last; value++)
-                {
-                    values.Add(value);
-                }
+                values.Add(new ValueRange(first, last));
             }
         }
 
-        return values.ToImmutable();
+        return ValueSet.Of(values);
     }
 }

@@ -72,7 +72,6 @@ internal static class AnalogSelection
         var mask = field.Mask >> field.LowBit;
         return Parts(function.When)
             .Where(part => part.Field == field)
-            .SelectMany(part => part.Values)
-            .Any(value => ((value ^ (decision.After.Value >> shift)) & (decision.After.Known >> shift) & mask) == 0);
+            .Any(part => part.Values.Matching(decision.After.Value >> shift, decision.After.Known >> shift, mask) > 0);
     }
 }

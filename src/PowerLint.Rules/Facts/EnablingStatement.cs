@@ -54,8 +54,6 @@ internal static class EnablingStatement
         }
 
         var mask = part.Field.Mask >> part.Field.LowBit;
-        return part.Values.Any(value =>
-            ((value ^ (decision.After.Value >> (int)shift)) & (decision.After.Known >> (int)shift) & mask) == 0
-        );
+        return part.Values.Matching(decision.After.Value >> (int)shift, decision.After.Known >> (int)shift, mask) > 0;
     }
 }

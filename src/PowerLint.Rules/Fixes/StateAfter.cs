@@ -24,10 +24,10 @@ internal sealed class StateAfter(StateAtPoint state, ImmutableArray<FieldConditi
 
         var known = (bits.Known & part.Field.Mask) >> part.Field.LowBit;
         var held = (bits.Value & part.Field.Mask) >> part.Field.LowBit;
-        var fits = part.Values.Count(value => ((value ^ held) & known) == 0);
+        var fits = part.Values.Matching(held, known, part.Field.Mask >> part.Field.LowBit);
         var unknown = part.Field.WidthBits - System.Numerics.BitOperations.PopCount(known);
         return fits == 0 ? Tristate.No
-            : unknown < 63 && fits == 1L << unknown ? Tristate.Yes
+            : unknown < 63 && fits == 1UL << unknown ? Tristate.Yes
             : Tristate.Maybe;
     }
 }

@@ -130,7 +130,7 @@ internal sealed class PullAgainstLevel : IRule
         ReferenceEquals(a.Field.Register, b.Field.Register)
         && a.Field.LowBit == b.Field.LowBit
         && a.Field.WidthBits == b.Field.WidthBits
-        && !a.Values.Intersect(b.Values).Any();
+        && !a.Values.Overlaps(b.Values);
 
     // The direction bits decide, too, but what enables the pull is what another condition of the pin does not look at.
     private static IEnumerable<Decision> Enabling(

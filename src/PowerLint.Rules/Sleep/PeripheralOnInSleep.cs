@@ -131,7 +131,7 @@ internal sealed class PeripheralOnInSleep : IRule
             );
 
     private static bool Implies(FieldCondition set, FieldCondition other) =>
-        set.Field == other.Field && set.Values.All(value => other.Values.Contains(value));
+        set.Field == other.Field && set.Values.IsSubsetOf(other.Values);
 
     private static string Message(Peripheral peripheral, ObservationGroup group)
     {

@@ -312,6 +312,18 @@ public sealed class DeviceFileErrorTests : IDisposable
     }
 
     [Fact]
+    public void A_range_of_all_values_of_a_word_takes_no_room()
+    {
+        var text = Sound
+            .Replace("OUT1 OUT0 }", "OUT1 OUT0 }\n  WIDE: { address: 0x30, width: 32 }", StringComparison.Ordinal)
+            .Replace("on: { CTRL.ADEN: 1 }", "on: { CTRL.ADEN: 1, WIDE: 1..0xFFFFFFFF }", StringComparison.Ordinal);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        var on = Load(text).Peripherals.Single().On;
+        Assert.Equal("CTRL.ADEN = 1 and WIDE = 1..4294967295", on.ToString());
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 16 << 20);
+    }
+
+    [Fact]
     public void An_unknown_part_names_the_nearest()
     {
         Load(Sound);
