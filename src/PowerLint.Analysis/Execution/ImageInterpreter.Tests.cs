@@ -440,14 +440,19 @@ internal sealed partial class ImageInterpreter
     }
 
     /// <summary>The tests that stand before a sleep instruction; one that a later visit comes without was only on the way there once.</summary>
-    private void NoteTestsBeforeSleep(SourceRange range, MachineState state)
+    private void NoteTestsBeforeSleep(SourceRange range, MachineState state, bool isForEvent)
     {
         if (IsInHandler)
         {
             return;
         }
 
-        if (!state.IsShielded)
+        if (isForEvent)
+        {
+            // What a handler does after the test leaves an event behind: none is slept through.
+            state.Tests = [.. state.Tests.Select(test => test with { IsExposed = Tristate.No })];
+        }
+        else if (!state.IsShielded)
         {
             Expose(state);
         }
@@ -474,6 +479,11 @@ internal sealed partial class ImageInterpreter
                 !known.TryGetValue(node, out var before) ? test
                 : before is null ? null
                 : SeenTests.Join([before], [test])[0];
+        }
+
+        if (isForEvent)
+        {
+            state.Tests = [];
         }
     }
 }

@@ -9,7 +9,7 @@ internal sealed partial class ImageInterpreter
     /// Executes the sleep instruction: notes the state, then gives what the program finds when it goes on: one of the handlers
     /// that can end the sleep has run. Null where nothing ends it.
     /// </summary>
-    private MachineState? ExecuteSleep(object node, SourceRange range, MachineState state)
+    private MachineState? ExecuteSleep(object node, SourceRange range, MachineState state, bool isForEvent = false)
     {
         if (_trial is { } trial)
         {
@@ -18,7 +18,7 @@ internal sealed partial class ImageInterpreter
 
         NoteEffect(state);
         Events.Unrepeatable++;
-        NoteTestsBeforeSleep(range, state);
+        NoteTestsBeforeSleep(range, state, isForEvent);
         _sleeps++;
         var asleep = LetHandlersIn(state);
         if (asleep is null)
@@ -58,15 +58,14 @@ internal sealed partial class ImageInterpreter
     /// <summary>Executes the instruction that waits for an event. An interrupt since the last one leaves its event behind: it does not sleep then.</summary>
     private MachineState? ExecuteWaitForEvent(object node, SourceRange range, MachineState state)
     {
-        state.Tests = [];
         if (_device.Sleep.WaitsForEvent is not { } waits)
         {
-            return ExecuteSleep(node, range, state);
+            return ExecuteSleep(node, range, state, isForEvent: true);
         }
 
         // The bit is up for the length of the wait; what waits for interrupts finds it down.
         _registers.SetBit(state, waits, isOne: true, DecisionSet.Reset);
-        var awake = ExecuteSleep(node, range, state);
+        var awake = ExecuteSleep(node, range, state, isForEvent: true);
         if (awake is not null)
         {
             _registers.SetBit(awake, waits, isOne: false, DecisionSet.Reset);

@@ -1,6 +1,6 @@
 // device: nrf52832_xxaa
 // flags: -DNRF52832_XXAA
-// The helper gives up sleeping while a byte is under way. The ways through it meet again at its end, and what they did not do is forgotten.
+// The helper gives up sleeping while a byte is under way. Waiting for an event misses nothing, but skipping it burns current all the same.
 #include "nrf52.h"
 
 static volatile uint32_t is_busy;
@@ -13,7 +13,7 @@ void RTC0_IRQHandler(void)
 
 static void rest(void)
 {
-    if (is_busy) // finding-wanted: skipped-sleep main() proven
+    if (is_busy) // finding: skipped-sleep main() proven
         return;
     __WFE();
 }
