@@ -8,25 +8,6 @@ namespace PowerLint.Testing;
 /// </summary>
 public static class StylesLeftOut
 {
-    /// <summary>Pages whose examples are still of one style only, to be written.</summary>
-    public static ImmutableArray<string> NotYetWritten { get; } =
-    [
-        "asleep-in-mode",
-        "busy-wait-delay",
-        "check-then-sleep-race",
-        "gated-write",
-        "locked-write",
-        "no-wake-source",
-        "pending-wake",
-        "peripheral-on-in-sleep",
-        "polling-wait",
-        "shallow-sleep",
-        "skipped-sleep",
-        "sleep-disabled",
-        "superloop-without-sleep",
-        "woken-too-often",
-    ];
-
     /// <summary>Pages with one example for all styles.</summary>
     public static ImmutableDictionary<string, string> AlikeOnAll { get; } =
         ImmutableDictionary.CreateRange(
@@ -49,8 +30,15 @@ public static class StylesLeftOut
         ("debug-kept-on", "SAM", "the debugger keeps clocks on, no setting of the program or of a fuse"),
         ("full-power-regulator", "Classic AVR", "the program has no say in how the core is supplied"),
         ("full-power-regulator", "XMEGA", "the program has no say in how the core is supplied"),
+        ("gated-write", "Newer AVR", "peripherals have no clock gates"),
+        ("gated-write", "MSP430", "peripherals have no clock gates"),
+        ("gated-write", "nRF52", "peripherals have no clock gates"),
         ("peripheral-clock-left-on", "Newer AVR", "peripherals have no clock gates"),
         ("peripheral-clock-left-on", "MSP430", "peripherals have no clock gates"),
         ("peripheral-clock-left-on", "nRF52", "peripherals have no clock gates"),
+        ("sleep-disabled", "MSP430", "no bit lets the sleep instruction do its work"),
+        ("sleep-disabled", "STM32", "no bit lets the sleep instruction do its work"),
+        ("sleep-disabled", "nRF52", "no bit lets the sleep instruction do its work"),
+        ("sleep-disabled", "SAM", "no bit lets the sleep instruction do its work"),
     ];
 }
