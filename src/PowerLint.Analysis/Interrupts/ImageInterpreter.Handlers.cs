@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PowerLint.Devices;
 using PowerLint.Program;
 
@@ -207,16 +208,26 @@ internal sealed partial class ImageInterpreter
         }
 
         var cleared = state.Copy();
-        foreach (var bit in interrupt.ClearedAtEntry)
+        ClearBits(interrupt.ClearedAtEntry, handler, handler.Range, cleared);
+        return clears == Tristate.Yes ? cleared : Join(state, cleared)!;
+    }
+
+    // What the hardware clears by itself counts as decided where that happens.
+    private void ClearBits(ImmutableArray<FieldReference> bits, object node, SourceRange range, MachineState state)
+    {
+        foreach (var bit in bits)
         {
-            var before = _registers.Read(cleared, bit.Register);
+            var before = _registers.Read(state, bit.Register);
+            if ((before.Known & ~before.Value & bit.Mask) == bit.Mask)
+            {
+                continue;
+            }
+
             var after = new KnownBits(before.Known | bit.Mask, before.Value & ~bit.Mask);
             var address = _map.AddressOf(bit.Register);
-            var decision = Decide(handler, handler.Range, address, bit.Register.WidthBits / 8, before, after);
-            _registers.SetBit(cleared, bit, isOne: false, _log.Single(decision));
+            var decision = Decide(node, range, address, bit.Register.WidthBits / 8, before, after);
+            _registers.SetBit(state, bit, isOne: false, _log.Single(decision));
         }
-
-        return clears == Tristate.Yes ? cleared : Join(state, cleared)!;
     }
 
     // A handler may stop the CPU by what it leaves for its return: then whatever was interrupted goes on after the next waking.

@@ -50,6 +50,7 @@ internal sealed partial class ImageInterpreter
         }
 
         after = after.Copy();
+        ClearBits(_device.Sleep.ClearedBySleep, node, range, after);
         after.Tests = [];
         after.NeedsInterleaving = true;
         return LetHandlersIn(after);

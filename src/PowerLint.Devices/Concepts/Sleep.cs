@@ -148,6 +148,9 @@ public sealed record SleepControl(
     FieldReference? PendingSetsEvent = null
 )
 {
+    /// <summary>Bits that the hardware clears a few cycles after they were set: they hold for the sleep that follows, and no other.</summary>
+    public ImmutableArray<FieldReference> ClearedBySleep { get; init; } = [];
+
     /// <summary>When an interrupt that is masked globally ends the sleep, in modes that it can end without the global enable.</summary>
     public Condition MaskedInterruptsWake() =>
         WaitsForEvent is null

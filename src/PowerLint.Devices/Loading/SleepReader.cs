@@ -94,9 +94,23 @@ internal sealed class SleepReader(MapNode document, ModelReading reading)
             stopsCpu,
             waitsForEvent,
             entry.Take("pending-sets-event") is ScalarNode pending ? FieldReferences.Read(pending, reading) : null
-        );
+        )
+        {
+            ClearedBySleep = ReadClearedBySleep(entry, node),
+        };
         entry.Finish();
         return control;
+    }
+
+    private ImmutableArray<FieldReference> ReadClearedBySleep(MapReader sleep, DeviceNode node)
+    {
+        ImmutableArray<FieldReference> bits = [.. References(sleep, "cleared-by-sleep")];
+        foreach (var bit in bits.Where(bit => bit.WidthBits != 1))
+        {
+            reading.Errors.Add(node, $"'cleared-by-sleep' names {bit.Name}, which is more than one bit: name its bits");
+        }
+
+        return bits;
     }
 
     // A bit alone keeps clocks on in all modes when it is set; a mapping says when, and in which modes.

@@ -19,7 +19,7 @@ static void sleep_long(void)
 static void sleep_short(void)
 {
     sleep_enable();
-    sleep_cpu(); // finding-wanted: brown-out-always-on BOD proven note
+    sleep_cpu(); // finding: brown-out-always-on BOD proven note
     sleep_disable();
 }
 
