@@ -66,10 +66,10 @@ internal static class CheckCommand
         using var fixing = new FixRun();
         var read = input.Read(session.Cancellation);
         var runs = FirmwareRun.StartAll(input, read, session);
-        if (!isPlain && runs.Length > 1)
+        if (fixes != FixMode.Report && runs.Length > 1)
         {
             throw new UsageException(
-                $"{(baseline is null ? "fixes are for" : "a baseline is of")} one image: choose one with --image: {string.Join(", ", runs.Select(run => run.Image))}"
+                $"fixes are for one image: choose one with --image: {string.Join(", ", runs.Select(run => run.Image))}"
             );
         }
 

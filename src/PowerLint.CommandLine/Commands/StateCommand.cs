@@ -1,4 +1,5 @@
 using System.CommandLine;
+using PowerLint.Analysis;
 using PowerLint.Devices;
 using PowerLint.Reports;
 
@@ -50,37 +51,82 @@ internal static class StateCommand
             throw new UsageException("--explain prints text: leave out --format json");
         }
 
-        var run = FirmwareRun.Start(request, session);
-        var field = explain is null || run.Device is null ? null : Find(run.Device, explain);
-        if (run.Analyze(session.Cancellation) is not { } result)
+        var runs = FirmwareRun.StartAll(request, session);
+        foreach (var device in runs.Select(run => run.Device).OfType<DeviceModel>())
         {
-            run.PrintNotices(session.Console.Error);
-            return ExitStatus.Incomplete;
+            _ = explain is null ? null : Find(device, explain);
         }
 
-        session.WriteReport(
-            output,
-            (writer, isTerminal) =>
-            {
-                if (json)
+        (string? Image, AnalysisResult Result)[] images =
+        [
+            .. runs.Select(run => (run.Image, Result: run.Analyze(session.Cancellation)))
+                .Where(image => image.Result is not null)
+                .Select(image => (image.Image, image.Result!)),
+        ];
+        if (images.Length > 0)
+        {
+            session.WriteReport(
+                output,
+                (writer, isTerminal) =>
                 {
-                    StateJsonWriter.Write(result, run.Paths, writer);
-                    return;
+                    if (json)
+                    {
+                        WriteJson(images, runs[0].Paths, writer);
+                    }
+                    else
+                    {
+                        WriteText(images, runs[0].Paths, writer, isTerminal, all, explain);
+                    }
                 }
+            );
+        }
 
-                var text = new StateTextWriter(result, run.Paths, TextConsole.Over(writer, isTerminal));
-                if (field is null)
-                {
-                    text.Write(all);
-                }
-                else
-                {
-                    text.Explain(field);
-                }
+        foreach (var run in runs)
+        {
+            run.PrintNotices(session.Console.Error);
+        }
+
+        return images.Length < runs.Length || runs.Any(run => run.IsIncomplete)
+            ? ExitStatus.Incomplete
+            : ExitStatus.Clean;
+    }
+
+    private static void WriteJson((string? Image, AnalysisResult Result)[] images, ReportPaths paths, TextWriter writer)
+    {
+        if (images is [var only])
+        {
+            StateJsonWriter.Write(only.Result, paths, writer);
+        }
+        else
+        {
+            StateJsonWriter.Write(images, paths, writer);
+        }
+    }
+
+    private static void WriteText(
+        (string? Image, AnalysisResult Result)[] images,
+        ReportPaths paths,
+        TextWriter writer,
+        bool isTerminal,
+        bool all,
+        string? explain
+    )
+    {
+        foreach (var (image, result) in images)
+        {
+            var text = new StateTextWriter(result, paths, TextConsole.Over(writer, isTerminal))
+            {
+                Image = images.Length > 1 ? image : null,
+            };
+            if (explain is null)
+            {
+                text.Write(all);
             }
-        );
-        run.PrintNotices(session.Console.Error);
-        return run.IsIncomplete ? ExitStatus.Incomplete : ExitStatus.Clean;
+            else
+            {
+                text.Explain(Find(result.Device, explain));
+            }
+        }
     }
 
     private static FieldReference Find(DeviceModel device, string name) =>

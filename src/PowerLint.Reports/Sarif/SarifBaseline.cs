@@ -59,9 +59,9 @@ public sealed class SarifBaseline
             throw new BaselineException($"{shown}: this report was not written by {ToolName}");
         }
 
-        if (log.Runs.Count != 1)
+        if (log.Runs.Count == 0)
         {
-            throw new BaselineException($"{shown}: this report holds {log.Runs.Count} runs; a baseline holds one");
+            throw new BaselineException($"{shown}: this report holds no runs; a baseline holds one for each image");
         }
 
         return new SarifBaseline(log, shown);
@@ -96,18 +96,18 @@ public sealed class SarifBaseline
 
     private Result[] Match(CheckReport report)
     {
+        var current = SarifReport.Log(report);
+
         // The matcher writes into what it is given, so that each comparison gets its own copies.
         var previous = _log.DeepClone();
-        foreach (var result in previous.Runs[0].Results ?? [])
+        var run = RunOf(previous, current.Runs[0]) ?? new Run { Tool = current.Runs[0].Tool.DeepClone(), Results = [] };
+        previous.Runs = [run];
+        foreach (var result in run.Results ?? [])
         {
-            result.Run = previous.Runs[0];
+            result.Run = run;
         }
 
-        previous.Runs[0].Results =
-        [
-            .. (previous.Runs[0].Results ?? []).Where(result => result.BaselineState != BaselineState.Absent),
-        ];
-        var current = SarifReport.Log(report);
+        run.Results = [.. (run.Results ?? []).Where(result => result.BaselineState != BaselineState.Absent)];
         return
         [
             .. ResultMatchingBaselinerFactory
@@ -117,6 +117,17 @@ public sealed class SarifBaseline
                 .SelectMany(run => run.Results ?? []),
         ];
     }
+
+    // The run of the same image. A report of one image does not name it unless that was asked for.
+    private static Run? RunOf(SarifLog log, Run current) =>
+        log.Runs.FirstOrDefault(run =>
+            string.Equals(run.AutomationDetails?.Id, current.AutomationDetails?.Id, StringComparison.Ordinal)
+        )
+        ?? (
+            log.Runs is [var only] && (only.AutomationDetails?.Id is null || current.AutomationDetails?.Id is null)
+                ? only
+                : null
+        );
 
     private static string FirstLine(string text) => text.Split('\n')[0].TrimEnd('\r');
 }

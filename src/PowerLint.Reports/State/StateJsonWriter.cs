@@ -19,9 +19,46 @@ public static class StateJsonWriter
         JsonText.Write(output, writer => WriteDocument(writer, result, paths));
     }
 
-    private static void WriteDocument(Utf8JsonWriter writer, AnalysisResult result, ReportPaths paths)
+    /// <summary>Writes the states of several images as one JSON document.</summary>
+    public static void Write(
+        IReadOnlyList<(string? Image, AnalysisResult Result)> images,
+        ReportPaths paths,
+        TextWriter output
+    )
+    {
+        ArgumentNullException.ThrowIfNull(images);
+        ArgumentNullException.ThrowIfNull(paths);
+        ArgumentNullException.ThrowIfNull(output);
+        JsonText.Write(
+            output,
+            writer =>
+            {
+                writer.WriteStartObject();
+                writer.WriteStartArray("images");
+                foreach (var (image, result) in images)
+                {
+                    WriteDocument(writer, result, paths, image);
+                }
+
+                writer.WriteEndArray();
+                writer.WriteEndObject();
+            }
+        );
+    }
+
+    private static void WriteDocument(
+        Utf8JsonWriter writer,
+        AnalysisResult result,
+        ReportPaths paths,
+        string? image = null
+    )
     {
         writer.WriteStartObject();
+        if (image is not null)
+        {
+            writer.WriteString("image", image);
+        }
+
         writer.WriteString("device", result.Device.Name);
         writer.WriteStartArray("points");
         foreach (var point in result.RestingPoints)

@@ -14,10 +14,14 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
     private IEnumerable<RestingPoint> Points =>
         result.RestingPoints.SelectMany(point => point.Contexts.IsEmpty ? [point] : point.Contexts);
 
+    /// <summary>The image's name, where there are several; else null.</summary>
+    public string? Image { get; init; }
+
     /// <summary>Prints every resting point.</summary>
     /// <param name="all">Whether registers that still hold their reset value are shown too.</param>
     public void Write(bool all)
     {
+        WriteImage();
         if (result.RestingPoints.IsEmpty)
         {
             console.PrintLine("The CPU rests nowhere: no sleep instruction and no endless loop is reached.");
@@ -31,10 +35,19 @@ public sealed class StateTextWriter(AnalysisResult result, ReportPaths paths, IA
         }
     }
 
+    private void WriteImage()
+    {
+        if (Image is not null)
+        {
+            console.PrintLine($"Image {Image}", Styles.Heading);
+        }
+    }
+
     /// <summary>Prints, at every resting point, what bits hold and which writes decided it.</summary>
     public void Explain(FieldReference field)
     {
         ArgumentNullException.ThrowIfNull(field);
+        WriteImage();
         foreach (var point in Points)
         {
             WriteHeading(point);

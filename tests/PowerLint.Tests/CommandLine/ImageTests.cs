@@ -116,7 +116,7 @@ public sealed class ImageTests : IDisposable
     }
 
     [Fact]
-    public void An_unknown_image_and_a_command_for_one_image_name_those_that_there_are()
+    public void An_unknown_image_and_fixes_of_several_name_those_that_there_are()
     {
         _folder.Write("lamp.c", "int main(void) { for (;;) ; }\n");
         _folder.Write("fan.c", "int main(void) { for (;;) ; }\n");
@@ -125,7 +125,68 @@ public sealed class ImageTests : IDisposable
         Assert.Equal(2, unknown.Status);
         Assert.Contains("there is no image 'lmap'", unknown.Error, StringComparison.Ordinal);
         Assert.Contains("lamp, fan", unknown.Error, StringComparison.Ordinal);
-        Assert.Contains("choose one with --image: lamp, fan", Run("state", "-p", ".").Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "choose one with --image: lamp, fan",
+            Run("check", "-p", ".", "--fix").Error,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void State_prints_every_image_under_its_name()
+    {
+        _folder.Write("lamp.c", Registers + "int main(void) { DDRB = 1; for (;;) ; }\n");
+        _folder.Write("fan.c", Registers + "int main(void) { DDRB = 2; for (;;) ; }\n");
+        Database(("lamp.c", null), ("fan.c", null));
+
+        using var state = JsonDocument.Parse(Run("state", "-p", ".", "--format", "json").Output);
+        Assert.Equal(
+            [("lamp", "0x01"), ("fan", "0x02")],
+            state
+                .RootElement.GetProperty("images")
+                .EnumerateArray()
+                .Select(image =>
+                    (
+                        image.GetProperty("image").GetString(),
+                        image
+                            .GetProperty("points")[0]
+                            .GetProperty("registers")
+                            .GetProperty("DDRB")
+                            .GetProperty("value")
+                            .GetString()
+                    )
+                )
+        );
+
+        var explained = Run("state", "-p", ".", "--explain", "DDRB").Output;
+        Assert.StartsWith("Image lamp\n", explained, StringComparison.Ordinal);
+        Assert.Contains("\nImage fan\n", explained, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_baseline_of_several_images_is_held_against_each_by_its_name()
+    {
+        _folder.Write("lamp.c", Registers + "int main(void) { DDRB = 0xFF; for (;;) ; }\n");
+        _folder.Write("fan.c", Registers + "int main(void) { DDRB = 0xFE; for (;;) ; }\n");
+        Database(("lamp.c", null), ("fan.c", null));
+        Run("check", "-p", ".", "--format", "sarif", "-o", "before.sarif");
+
+        // What the lamp leaves floating now is old in the fan.
+        _folder.Write("lamp.c", Registers + "int main(void) { DDRB = 0xFE; for (;;) ; }\n");
+        var result = Run("check", "-p", ".", "--format", "sarif", "--baseline", "before.sarif");
+        using var log = JsonDocument.Parse(result.Output);
+        Assert.Equal(1, result.Status);
+        Assert.Equal(
+            [true, false],
+            log.RootElement.GetProperty("runs")
+                .EnumerateArray()
+                .Select(run =>
+                    run.GetProperty("results")
+                        .EnumerateArray()
+                        .Any(found => found.GetProperty("baselineState").GetString() == "new")
+                )
+        );
+        Assert.Equal(0, Run("check", "-p", ".", "--image", "fan", "--baseline", "before.sarif").Status);
     }
 
     private CommandResult Run(params string[] arguments) => TestConsole.Run(_folder.Path, arguments);
