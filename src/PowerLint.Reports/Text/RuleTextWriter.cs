@@ -51,7 +51,7 @@ public static class RuleTextWriter
         {
             console.PrintLine();
             console.PrintLine(
-                $"Examples are shown for {device.Name} ({device.Style}); --all shows those of all styles."
+                $"This is the page for {device.Name} ({device.Style}); --all shows the examples of all styles."
             );
         }
     }
