@@ -32,6 +32,7 @@ public sealed class RulePagesTests
         ["locked-write"] = device => !device.Protections.IsEmpty,
         ["oscillator-kept-on"] = device => !device.Oscillators.IsEmpty,
         ["peripheral-clock-left-on"] = device => !device.Gates.IsEmpty,
+        ["sleep-disabled"] = device => device.Sleep.EnableField is not null,
     };
 
     public static TheoryData<string> Rules => [.. RuleCatalog.All.Select(rule => rule.Id)];
