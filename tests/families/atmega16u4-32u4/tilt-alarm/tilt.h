@@ -1,0 +1,7 @@
+#ifndef TILT_H
+#define TILT_H
+
+void tilt_init(void);
+void tilt_wait(void);
+
+#endif

@@ -1,0 +1,6 @@
+#ifndef KEY_H
+#define KEY_H
+
+void key_wait(void);
+
+#endif
