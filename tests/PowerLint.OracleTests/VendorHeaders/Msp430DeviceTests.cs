@@ -21,8 +21,11 @@ public sealed class Msp430DeviceTests
         ["FWPW"] = 0xA5,
     };
 
-    /// <summary>Fields of several bits that the headers know only bit by bit, under names that do not go on from one another.</summary>
-    private static readonly string[] OurOwn = ["P2CA321"];
+    /// <summary>
+    /// Fields of several bits that the headers know only bit by bit, under names that do not go on from one another; and what no
+    /// document tells, which stands in registers of ours.
+    /// </summary>
+    private static readonly string[] OurOwn = ["P2CA321", "BUFFER_OFF"];
 
     public static TheoryData<string> Parts =>
         [
