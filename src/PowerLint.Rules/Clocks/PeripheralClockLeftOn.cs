@@ -28,7 +28,7 @@ internal sealed class PeripheralClockLeftOn : IRule
             }
         }
 
-        context.Report(observations, Message, group => MendOf(context, group));
+        context.Report(observations, group => Message(context, group), group => MendOf(context, group));
     }
 
     // A gate may stand before several peripherals: one in use keeps it open.
@@ -95,13 +95,25 @@ internal sealed class PeripheralClockLeftOn : IRule
         };
     }
 
-    private static string Message(ObservationGroup group)
+    private static string Message(RuleContext context, ObservationGroup group)
     {
         var first = group.First;
         var count = group.Observations.Length;
         var registers = Wording.Registers(first.Point.State, group.Observations.SelectMany(o => o.Condition!.Fields));
-        return $"{Wording.List(group.Subjects)} {Wording.Number(count, "gets its clock", "get their clocks")} {Wording.Where(first.Point)} ({registers}), "
+        var clocked = group.Observations.Any(observation => IsClocked(context, observation))
+            ? $"{Wording.Number(count, "gets its clock", "get their clocks")} {Wording.Where(first.Point)} ({registers})"
+            : $"{Wording.Number(count, "is", "are")} clocked whenever the CPU runs, for {Wording.Number(count, "its gate is", "their gates are")} open ({registers})";
+        return $"{Wording.List(group.Subjects)} {clocked}, "
             + $"but the program never uses {Wording.Number(count, "it", "them")}. Close the {Wording.Number(count, "gate", "gates")} at start-up."
             + Wording.Doubt(first.Certainty, first.Point);
     }
+
+    // Deep modes stop clocks before the gates: there an open one costs only while the part is awake.
+    private static bool IsClocked(RuleContext context, Observation observation) =>
+        !observation.Point.Sleeps
+        || context
+            .Device.Peripherals.Where(peripheral =>
+                string.Equals(peripheral.Name, observation.Subject, StringComparison.Ordinal)
+            )
+            .Any(peripheral => observation.Point.InMode(peripheral.DrawsIn) != Tristate.No);
 }
