@@ -35,7 +35,8 @@ internal sealed partial class ImageInterpreter
             {
                 Events.Limit(
                     "unknown-vector",
-                    $"{handler.SpelledVector} is no interrupt of {_device.Name}; its handler is not run.",
+                    $"{handler.SpelledVector} is no interrupt of {_device.Name}; its handler is not run."
+                        + NearestVector(handler.SpelledVector),
                     function.Range,
                     isIncomplete: false
                 );
@@ -56,6 +57,16 @@ internal sealed partial class ImageInterpreter
             BindByName();
         }
     }
+
+    private string NearestVector(string spelled) =>
+        NearestNames.Of(
+            spelled,
+            _device.Interrupts.Where(i => i.HasVector).SelectMany(i => i.OtherNames.Prepend(i.Name)),
+            count: 1
+        )
+            is [var nearest]
+            ? $" The nearest name is {nearest}."
+            : "";
 
     // A plain function is the handler whose name the part's vector table has for it; not all headers' names tell that they are handlers.
     private void BindByName()
