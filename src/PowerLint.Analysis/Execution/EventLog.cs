@@ -124,6 +124,9 @@ internal sealed class EventLog
     /// <summary>Bits that hardware changes and that a write may have cleared, with the moment of it.</summary>
     public HashSet<(Register Register, ulong Mask, Moment Moment)> FlagClears { get; } = [];
 
+    /// <summary>Bits of registers that writes changed or may have changed, by place; those of start-up apart.</summary>
+    public Dictionary<(Register Register, SourceRange Range, bool IsStartUp), ulong> Changes { get; } = [];
+
     /// <summary>What each test looks at that handlers or hardware change.</summary>
     public Dictionary<object, TestSite> Tests { get; private init; } = new(ReferenceEqualityComparer.Instance);
 

@@ -80,6 +80,7 @@ internal sealed partial class ImageInterpreter
             }
 
             Events.Touched.Add(slot.Register);
+            NoteChange(slot, decision, i);
             NoteFlagClears(slot, value, i);
             if (_map.InterruptEnables.Contains(slot.Register))
             {
@@ -94,6 +95,22 @@ internal sealed partial class ImageInterpreter
                 );
                 NoteLatched(state, slot.Register, WithoutEchoes(written, slot, address, width, value), decision);
             }
+        }
+    }
+
+    private void NoteChange(RegisterSlot slot, Decision decision, int index)
+    {
+        if (slot.Register.Kind != RegisterKind.Configuration)
+        {
+            return;
+        }
+
+        var known = decision.Before.Known & decision.After.Known;
+        var changed = (((decision.Before.Value ^ decision.After.Value) | ~known) >> (8 * index)) & 0xFF;
+        if (changed != 0)
+        {
+            var key = (slot.Register, decision.Range, Now.Context == RunContext.StartUp);
+            Events.Changes[key] = Events.Changes.GetValueOrDefault(key) | (changed << slot.Shift);
         }
     }
 

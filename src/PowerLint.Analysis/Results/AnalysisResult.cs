@@ -52,6 +52,9 @@ public abstract class AnalysisResult
     /// <summary>Whether the program ever writes any of a peripheral's registers, or reads its data.</summary>
     public abstract bool Uses(Peripheral peripheral);
 
+    /// <summary>Places outside start-up, in the endless loop and in handlers, where the program changes these bits or may.</summary>
+    public abstract IEnumerable<SourceRange> ChangesOf(FieldReference field);
+
     /// <summary>
     /// Whether the program, in the endless loop or in a handler, may clear a flag: by a write, or by touching what its peripheral
     /// receives or converts.

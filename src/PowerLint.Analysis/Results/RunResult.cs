@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PowerLint.Devices;
+using PowerLint.Program;
 
 namespace PowerLint.Analysis;
 
@@ -10,6 +11,14 @@ internal sealed class RunResult(EventLog events) : AnalysisResult
         (events.ReadMasks.GetValueOrDefault(field.Register) & field.Mask) != 0;
 
     public override bool Uses(Peripheral peripheral) => peripheral.Registers.Any(events.Touched.Contains);
+
+    public override IEnumerable<SourceRange> ChangesOf(FieldReference field) =>
+        events
+            .Changes.Where(change =>
+                change.Key.Register == field.Register && !change.Key.IsStartUp && (change.Value & field.Mask) != 0
+            )
+            .Select(change => change.Key.Range)
+            .Distinct();
 
     public override bool Clears(FieldReference flag, Peripheral? peripheral) =>
         events.FlagClears.Any(clear =>

@@ -41,7 +41,11 @@ internal sealed class FloatingPin : IRule
         {
             var pin = observation.Pin!;
             var pull = new StateAfter(observation.Point.State, pin.ParkWithPullUp).Evaluate(pin.PullUp);
-            if (pin.ParkWithPullUp.IsEmpty || pull != Tristate.Yes)
+            if (
+                pin.ParkWithPullUp.IsEmpty
+                || pull != Tristate.Yes
+                || pin.ParkWithPullUp.Any(write => IsChangedElsewhere(context, observation.Point, write.Field))
+            )
             {
                 return null;
             }
@@ -68,6 +72,14 @@ internal sealed class FloatingPin : IRule
                 ? $"Nothing outside can reach {Wording.Number(count, "the pad", "the pads")}."
                 : $"Look at the board first: if something drives {Wording.Number(count, "the pin", "the pins")} low, a pull-up works against it, and the board file is the place to say so.",
         };
+    }
+
+    // What else the program does with the bits, it does on what it left them at: a toggle, a pull of its own for a while.
+    private static bool IsChangedElsewhere(RuleContext context, PointFacts point, FieldReference field)
+    {
+        var isKnown = point.State.Read(field).Knows(field.Mask >> field.LowBit);
+        var deciding = point.State.DecisionsOf(field).Select(decision => decision.Range).ToHashSet();
+        return context.Result.ChangesOf(field).Any(range => !isKnown || !deciding.Contains(range));
     }
 
     private static Observation Observe(
