@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PowerLint.Analysis;
 using PowerLint.Devices;
 
@@ -23,7 +24,11 @@ internal sealed class FullPowerRegulator : IRule
                 context.Clean(regulator.Name);
             }
 
-            context.Report(observations, group => Message(context, regulator, group));
+            context.Report(
+                observations,
+                group => Message(context, regulator, group),
+                group => MendOf(context, regulator, group)
+            );
         }
     }
 
@@ -57,6 +62,87 @@ internal sealed class FullPowerRegulator : IRule
             Point = point,
             Flow = point.State.DecisionsOf(regulator.LowPower),
         };
+    }
+
+    private static Mend? MendOf(RuleContext context, Regulator regulator, ObservationGroup group)
+    {
+        var writes = Opposites.Towards(group.First.Point.State, regulator.LowPower);
+        if (
+            writes.IsEmpty
+            || group.Points.Any(point =>
+                new StateAfter(point.State, writes).Evaluate(regulator.LowPower) != Tristate.Yes
+            )
+        )
+        {
+            return null;
+        }
+
+        var isForGood = IsForGood(context, regulator);
+        var restore = isForGood ? [] : HeldBefore(writes, group);
+        if (!isForGood && restore.IsEmpty)
+        {
+            return null;
+        }
+
+        ImmutableArray<Decision> decisions =
+        [
+            .. writes.SelectMany(write => group.First.Point.State.DecisionsOf(write.Field)).Distinct(),
+        ];
+        return new Mend
+        {
+            Description = $"Select the low-power setting of {regulator.Name}",
+            Writes = writes,
+            Restore = restore,
+            Undoes = isForGood ? decisions : [],
+            Renames =
+                isForGood && writes is [var only] && group.First.Point.State.Read(only.Field) is { Value: var old }
+                    ? (only.Field, old, only.Values[0])
+                    : null,
+            Place = isForGood ? MendPlace.AfterCause : MendPlace.BeforeRest,
+            Cause = isForGood ? Cause.LastOf(decisions, context.Result) : group.First.Cause,
+            Points = [.. group.Points.Select(point => point.Point)],
+            IsForEveryWay = true,
+            Because = regulator.BoardNeeds is { } needs
+                ? $"The board must have {needs}: without it the part may fail."
+                : "The setting carries less current and wakes up later: look up what it supplies, from which voltage on, and how long waking takes.",
+        };
+    }
+
+    // A setting that counts in sleep alone, and that no sleep of the program is against, is made once. One that counts while the
+    // CPU runs, too, or with some clocks only, holds for the sleep.
+    private static bool IsForGood(RuleContext context, Regulator regulator) =>
+        regulator.Modes.Any(entry => entry.When.Alternatives.Any(alternative => alternative.IsEmpty))
+        && regulator.LowPower.Fields.All(field =>
+            regulator.LowPower.Alternatives[0].Any(part => part.Field.Register == field.Register)
+        )
+        && context
+            .Points.Where(point => point.Sleeps)
+            .All(point =>
+                point.Modes.All(mode =>
+                    !regulator.Modes.Any(entry => entry.Modes.Contains(mode.Mode.Name, StringComparer.Ordinal))
+                    || point.Holds(regulator.Modes, mode.Mode) == Tristate.Yes
+                ) && regulator.NeededBy.All(consumer => Needs(context.Device, point, consumer) == Tristate.No)
+            );
+
+    // What the fields hold at every point, or nothing where that is not one known value.
+    private static ImmutableArray<FieldCondition> HeldBefore(
+        ImmutableArray<FieldCondition> writes,
+        ObservationGroup group
+    )
+    {
+        var held = ImmutableArray.CreateBuilder<FieldCondition>();
+        foreach (var field in writes.Select(write => write.Field))
+        {
+            var values = group.Points.Select(point => point.State.Read(field)).Distinct().ToArray();
+            if (values is not [var one] || !one.Knows(field.Mask >> field.LowBit))
+            {
+                return [];
+            }
+
+            held.Add(new FieldCondition(field, [one.Value]));
+        }
+
+        return held.ToImmutable();
     }
 
     private static Tristate Needs(DeviceModel device, PointFacts point, RegulatorConsumer consumer)

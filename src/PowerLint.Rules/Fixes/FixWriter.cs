@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using PowerLint.Analysis;
 using PowerLint.Devices;
 using PowerLint.Program;
@@ -10,11 +9,13 @@ namespace PowerLint.Rules;
 /// Puts mends into the words of the source. Where the source leaves no sure place for one, or its headers have no name for a
 /// register, there is no fix: the message still says what to do.
 /// </summary>
-internal sealed partial class FixWriter(Image image, AnalysisResult result, SourceTexts sources)
+internal sealed class FixWriter(Image image, AnalysisResult result, SourceTexts sources)
 {
     private readonly StatementPlaces _places = new(image, sources);
     private readonly SourceInsertion _insertion = new(sources);
     private readonly Dictionary<TranslationUnit, WriteSpelling> _spellings = [];
+
+    private StatementChanges Changes => field ??= new(_places, _insertion, sources, NamesFor, SpellingFor);
 
     /// <summary>The fix, or null.</summary>
     public Fix? Write(Mend mend) =>
@@ -54,17 +55,23 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
 
     private List<SourceEdit>? Edits(Mend mend)
     {
+        if (mend.Key is { } key)
+        {
+            return Changes.WithKey(mend, key) is { } edit ? [edit] : null;
+        }
+
+        // The statement writes the register already: another value in it needs no other unlock.
+        if (Changes.Renamed(mend) is { } renamed)
+        {
+            return [renamed];
+        }
+
         if (!CanBeWritten(mend.Writes.Concat(mend.Restore), mend))
         {
             return null;
         }
 
-        if (Renamed(mend) is { } renamed)
-        {
-            return [renamed];
-        }
-
-        if (TakenOut(mend) is { } takenOut)
+        if (Changes.TakenOut(mend) is { } takenOut)
         {
             return [takenOut];
         }
@@ -86,12 +93,35 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
             .Select(write => write.Field)
             .All(field =>
                 field.Register.IsAddressable
-                && !result.Device.Protections.Any(protection =>
-                    protection.Protects.Any(bits => bits.Register == field.Register && (bits.Mask & field.Mask) != 0)
-                )
+                && result
+                    .Device.Protections.Where(protection =>
+                        protection.Protects.Any(bits =>
+                            bits.Register == field.Register && (bits.Mask & field.Mask) != 0
+                        )
+                    )
+                    .All(protection => IsOpen(protection, field, mend))
                 && GatesBefore(field)
                     .All(gate => mend.Points.All(point => point.SteadyState.Evaluate(gate.Open) == Tristate.Yes))
             );
+
+    // A lock that stays open is so right behind a write that has passed it.
+    private bool IsOpen(ChangeProtection protection, FieldReference field, Mend mend) =>
+        (protection.Kind, mend.Place) switch
+        {
+            (ProtectionKind.UnlockLater, _) => mend.Points.All(point =>
+                point.SteadyState.Evaluate(protection.Open) == Tristate.Yes
+            ),
+            (ProtectionKind.UnlockCondition, MendPlace.AfterCause) => LastWord(mend)
+                is (IsSure: true, Cause: { IsReset: false } cause)
+                && mend.Points.All(point =>
+                    point.SteadyState.DecisionsOf(field) is { IsEmpty: false } decisions
+                    && decisions.All(decision => decision.Range == cause.Range)
+                )
+                && OwnPlace(cause) == cause.Range
+                && _places.Of(cause.Range) is { } place
+                && _places.OutOfLoops(place) == place,
+            _ => false,
+        };
 
     private IEnumerable<ClockGate> GatesBefore(FieldReference field) =>
         result.Device.Gates.Where(gate => gate.LosesWrites && gate.Registers.Contains(field.Register));
@@ -102,68 +132,6 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
                 part.Values.Contains((part.Field.Register.Reset & part.Field.Mask) >> part.Field.LowBit)
             )
         );
-
-    private SourceEdit? Renamed(Mend mend)
-    {
-        if (
-            mend.Renames is not var (field, old, @new)
-            || _places.Of(mend.Cause.Range) is not { Statement: var statement }
-            || SpellingFor(statement.Range.File.Path) is not { } spelling
-            || statement.Range.Line != statement.Range.End.Line
-        )
-        {
-            return null;
-        }
-
-        var line = sources.Line(statement.Range.File.Path, statement.Range.Line);
-        var names = NamesFor(statement.Range.File.Path)!;
-        var words = Word()
-            .Matches(line)
-            .Where(word =>
-                word.Index >= statement.Range.Start.Column - 1
-                && word.Index + word.Length <= statement.Range.End.Column - 1
-                && names.ValueOf(word.Value) == old << field.LowBit
-            )
-            .ToArray();
-        if (words is not [var one] || spelling.Bits.Sibling(one.Value, @new << field.LowBit) is not { } sibling)
-        {
-            return null;
-        }
-
-        var start = statement.Range.Start with { Column = one.Index + 1 };
-        return new SourceEdit(new SourceRange(start, start with { Column = one.Index + one.Length + 1 }), sibling);
-    }
-
-    private SourceEdit? TakenOut(Mend mend)
-    {
-        if (
-            mend.Undoes is not [var decision]
-            || _places.Of(decision.Range) is not { Statement: ExpressionStatement { Expression: Assignment } statement }
-        )
-        {
-            return null;
-        }
-
-        var (mask, wanted) = (0UL, 0UL);
-        foreach (var write in mend.Writes)
-        {
-            var shift = 8 * (long)(write.Field.Register.Address - decision.Address);
-            if (shift is < 0 or > 56)
-            {
-                return null;
-            }
-
-            mask |= write.Field.Mask << (int)shift;
-            wanted |= (write.Values[0] << write.Field.LowBit) << (int)shift;
-        }
-
-        var width = decision.WidthBits >= 64 ? ulong.MaxValue : (1UL << decision.WidthBits) - 1;
-        var known = decision.Before.Known & decision.After.Known;
-        var changed = ((decision.Before.Value ^ decision.After.Value) | ~known) & width;
-        return (changed & ~mask) == 0 && (decision.Before.Value & mask) == wanted
-            ? _insertion.Without(statement)
-            : null;
-    }
 
     private List<SourceEdit>? AroundRest(Mend mend)
     {
@@ -237,22 +205,32 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
         if (
             _places.Of(mend.Cause.Range) is not { } place
             || (
-                mend.Code is not null
+                mend.IsTimed
                 && place.Statement
                     is not ExpressionStatement { Expression: Assignment { Operator: null, Value: IntegerConstant } }
             )
+            || Statements(mend.Writes, mend.Cause.Range) is not { } lines
+            || Given(mend) is not { } given
+            || Statements(mend.Restore, mend.Cause.Range) is not { } back
+            || _insertion.Before(place.Statement, [.. lines, .. given]) is not { } before
         )
         {
             return null;
         }
 
-        IReadOnlyList<string>? lines = mend.Code is { } code
-            ? SpellingFor(mend.Cause.Range.File.Path)?.Given(code) is { } given
-                ? [given]
-                : null
-            : Statements(mend.Writes, mend.Cause.Range);
-        return lines is not null && _insertion.Before(place.Statement, lines) is { } edit ? [edit] : null;
+        if (back.Count == 0)
+        {
+            return [before];
+        }
+
+        return _insertion.After(place.Statement, back) is { } after ? [before, after] : null;
     }
+
+    private IReadOnlyList<string>? Given(Mend mend) =>
+        mend.Code is not { } code ? []
+        : SpellingFor(mend.Cause.Range.File.Path)?.Given(code) is { } given ? [given]
+        : mend.Meaning.IsEmpty ? null
+        : Statements(mend.Meaning, mend.Cause.Range);
 
     // What is written must not be written over: it goes behind the last write to its bits. Where several statements may have had
     // the last word on one bit, no place is behind them all for sure.
@@ -378,7 +356,4 @@ internal sealed partial class FixWriter(Image image, AnalysisResult result, Sour
     private TranslationUnit? UnitOf(string path) =>
         image.Units.FirstOrDefault(unit => string.Equals(unit.Source.Path, path, StringComparison.Ordinal))
         ?? image.Units.FirstOrDefault(unit => unit.Included.Contains(path, StringComparer.Ordinal));
-
-    [GeneratedRegex(@"\b[A-Za-z_]\w*", RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Word();
 }

@@ -32,6 +32,15 @@ internal sealed record Mend
     /// <summary>C code that must stand before the cause, where the device model gives it (an unlock).</summary>
     public string? Code { get; init; }
 
+    /// <summary>Fields with the values that the code gives them, for a source that does not know its names; empty where that is not all.</summary>
+    public ImmutableArray<FieldCondition> Meaning { get; init; } = [];
+
+    /// <summary>Whether what the code opens closes again by itself, so that nothing may come between.</summary>
+    public bool IsTimed { get; init; }
+
+    /// <summary>The name of the key that must be part of the value that the cause writes.</summary>
+    public string? Key { get; init; }
+
     /// <summary>Where it goes.</summary>
     public required MendPlace Place { get; init; }
 
@@ -41,7 +50,7 @@ internal sealed record Mend
     /// <summary>The resting points that it concerns.</summary>
     public ImmutableArray<RestingPoint> Points { get; init; } = [];
 
-    /// <summary>Fields with the values that they get back after resting.</summary>
+    /// <summary>Fields with the values that they get back after resting, or behind the cause.</summary>
     public ImmutableArray<FieldCondition> Restore { get; init; } = [];
 
     /// <summary>The writes to blame: a statement that did nothing else is taken out, rather than undone behind it.</summary>

@@ -25,7 +25,7 @@ internal sealed partial class VisibleNames
         }
 
         var own = unit.Included.Where(path => IsOwn(unit, path)).SelectMany(sources.Lines);
-        OwnText = string.Join('\n', own);
+        OwnText = Comment().Replace(string.Join('\n', own), "");
     }
 
     /// <summary>The text of the firmware's own files among them: what is written there is the style of the house.</summary>
@@ -110,33 +110,47 @@ internal sealed partial class VisibleNames
             }
         }
 
-        foreach (Match match in Declaration().Matches(text))
+        foreach (Match match in Declaration().Matches(text).Concat(RegisterDeclaration().Matches(text)))
         {
             _declared.Add(match.Groups["name"].Value);
         }
     }
 
-    // What stands before a semicolon, the length of an array aside. Register headers have tens of thousands of them.
+    // What stands before a semicolon, and before the commas in front of it, the length of an array aside. Register headers have tens
+    // of thousands of them.
     private void ReadMembers(ReadOnlySpan<char> text)
     {
         for (int from = 0, next; (next = text[from..].IndexOf(';')) >= 0; from += next + 1)
         {
-            var before = text[..(from + next)].TrimEnd(" \t");
-            if (before is [.., ']'])
+            var before = text[from..(from + next)];
+            while (true)
             {
-                var open = before[..^1].LastIndexOfAny('[', ']', '\n');
-                before = open >= 0 && before[open] == '[' ? before[..open].TrimEnd(" \t") : [];
-            }
+                before = before.TrimEnd();
+                if (before is [.., ']'])
+                {
+                    var open = before[..^1].LastIndexOfAny('[', ']', '\n');
+                    before = open >= 0 && before[open] == '[' ? before[..open].TrimEnd() : [];
+                }
 
-            var start = before.Length;
-            while (start > 0 && (char.IsAsciiLetterOrDigit(before[start - 1]) || before[start - 1] == '_'))
-            {
-                start--;
-            }
+                var start = before.Length;
+                while (start > 0 && (char.IsAsciiLetterOrDigit(before[start - 1]) || before[start - 1] == '_'))
+                {
+                    start--;
+                }
 
-            if (start < before.Length && !char.IsAsciiDigit(before[start]))
-            {
+                if (start == before.Length || char.IsAsciiDigit(before[start]))
+                {
+                    break;
+                }
+
                 _members.Add(before[start..].ToString());
+                before = before[..start].TrimEnd();
+                if (before is not [.., ','])
+                {
+                    break;
+                }
+
+                before = before[..^1];
             }
         }
     }
@@ -148,7 +162,7 @@ internal sealed partial class VisibleNames
     )]
     private static partial Regex Definition();
 
-    [GeneratedRegex(@"/\*.*?(\*/|$)|//.*$", RegexOptions.ExplicitCapture, 5000)]
+    [GeneratedRegex(@"/\*.*?(\*/|$)|//.*$", RegexOptions.ExplicitCapture | RegexOptions.Multiline, 5000)]
     private static partial Regex Comment();
 
     [GeneratedRegex(
@@ -164,4 +178,12 @@ internal sealed partial class VisibleNames
         5000
     )]
     private static partial Regex Declaration();
+
+    // Headers that declare a register by a macro of their own: sfrw(NAME, ADDRESS); SFR_16BIT(NAME);
+    [GeneratedRegex(
+        @"^[ \t]*(sfr[a-z]*|SFR_\w+)[ \t]*\([ \t]*(?<name>[A-Za-z_]\w*)[ \t]*(,[^()\n]*)?\)[ \t]*;",
+        RegexOptions.ExplicitCapture | RegexOptions.Multiline,
+        5000
+    )]
+    private static partial Regex RegisterDeclaration();
 }

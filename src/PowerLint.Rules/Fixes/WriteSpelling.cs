@@ -34,10 +34,13 @@ internal sealed class WriteSpelling(VisibleNames names)
     /// <summary>Code that a device model gives, in the way that the file writes masks.</summary>
     public string? Given(string code)
     {
-        var words = Regex.Matches(code, @"[A-Za-z_]\w*", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
+        var words = Regex.Matches(code, @"\b[A-Za-z_]\w*", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
         if (
             words.Any(word =>
-                !names.IsMacro(word.Value) && names.ValueOf(word.Value) is null && !names.IsMember(word.Value)
+                !names.IsMacro(word.Value)
+                && names.ValueOf(word.Value) is null
+                && !names.IsMember(word.Value)
+                && !names.IsDeclared(word.Value)
             )
         )
         {

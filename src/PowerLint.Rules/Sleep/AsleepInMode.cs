@@ -84,7 +84,8 @@ internal sealed class AsleepInMode : IRule
                 && entry.Modes.Contains(mode.Mode.Name, StringComparer.Ordinal)
                 && entry.When.Alternatives is [var parts]
                 && parts.All(part => peripheral.Registers.Contains(part.Field.Register))
-                && !parts.Any(part => ChoosesClock(device, part.Field))
+                // A field of several bits chooses among sources.
+                && parts.All(part => part.Field.WidthBits == 1 && !ChoosesClock(device, part.Field))
             );
             if (way is null)
             {

@@ -93,6 +93,11 @@ internal sealed class PeripheralOnInSleep : IRule
             };
         }
 
+        if (group.Points.Any(point => LetsPinsFloat(context.Device, point, peripheral)))
+        {
+            return null;
+        }
+
         // Only what is the same at every point, and known, can be given back after waking.
         var restore = ImmutableArray.CreateBuilder<FieldCondition>();
         foreach (var write in peripheral.SwitchOff)
@@ -119,6 +124,25 @@ internal sealed class PeripheralOnInSleep : IRule
             Points = [.. group.Points.Select(point => point.Point)],
             Because = "What it is doing when the CPU goes to sleep is cut short, and it settles anew after waking.",
         };
+    }
+
+    // An analog input has its digital buffer off as long as the peripheral has the pin.
+    private static bool LetsPinsFloat(DeviceModel device, PointFacts point, Peripheral peripheral)
+    {
+        var off = new StateAfter(point.State, peripheral.SwitchOff);
+        return device
+            .Pins.Where(pin =>
+                Array.TrueForAll(
+                    [pin.Output, pin.PullUp, pin.PullDown],
+                    condition => point.State.Evaluate(condition) != Tristate.Yes
+                )
+            )
+            .SelectMany(pin =>
+                pin.Functions.Where(function => function is { Kind: PinFunctionKind.Analog, Latched: false })
+                    .Select(function => function.When)
+                    .Append(pin.InputBufferOff)
+            )
+            .Any(condition => point.State.Evaluate(condition) != Tristate.No && off.Evaluate(condition) == Tristate.No);
     }
 
     private static bool WakesWhenever(ImmutableArray<FieldCondition> on, PointFacts point, Peripheral peripheral) =>

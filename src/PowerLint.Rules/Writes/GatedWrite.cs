@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using PowerLint.Analysis;
+using PowerLint.Devices;
 
 namespace PowerLint.Rules;
 
@@ -30,10 +32,61 @@ internal sealed class GatedWrite : IRule
                     Function = first.Decision.Function,
                     Related = [.. Cause.Of(first.Decision).RelatedCalls()],
                     Flow = [.. run.Select(write => write.Decision)],
+                    Mend = certainty == Certainty.Proven ? MendOf(context, run) : null,
                 }
             );
         }
     }
+
+    // What the program itself closes stays closed but for the write: it goes to sleep on that.
+    private static Mend? MendOf(RuleContext context, List<LostWrite> run)
+    {
+        var gate = run[0].Gate!;
+        if (
+            gate.Open.Alternatives is not [var open, ..]
+            || open.Any(part => part.Field.Register.Kind != RegisterKind.Configuration)
+            || open.Any(part =>
+                context.Device.Gates.Any(g => g.LosesWrites && g.Registers.Contains(part.Field.Register))
+            )
+        )
+        {
+            return null;
+        }
+
+        var isClosedByProgram = open.All(part =>
+            part.Values.Contains((part.Field.Register.Reset & part.Field.Mask) >> part.Field.LowBit)
+        );
+        if (isClosedByProgram && (run.Count > 1 || open is not [{ Field.WidthBits: 1 }]))
+        {
+            return null;
+        }
+
+        var reachesPins = run.Any(write => DecidesOnPins(context.Device, write.Register));
+        return new Mend
+        {
+            Description = isClosedByProgram
+                ? $"Open the gate {gate.Name} for the write"
+                : $"Open the gate {gate.Name} right before the {Wording.Number(run.Count, "write", "writes")}",
+            Writes = [.. open.Select(part => part with { Values = [part.Values[0]] })],
+            Restore = isClosedByProgram ? [open[0] with { Values = [1 - open[0].Values[0]] }] : [],
+            Place = MendPlace.BeforeCause,
+            Cause = Cause.Of(run[0].Decision),
+            IsSafe = !reachesPins && !isClosedByProgram,
+            Because =
+                isClosedByProgram
+                    ? "The program closed the gate before: perhaps the two statements should change places."
+                : reachesPins
+                    ? "What is written takes effect on pins then, perhaps for the first time: look at what the board has there."
+                : "The program means these values to count, and no pin depends on them.",
+        };
+    }
+
+    private static bool DecidesOnPins(DeviceModel device, Register register) =>
+        device.Pins.Any(pin =>
+            pin.Functions.Select(function => function.When)
+                .Concat([pin.Output, pin.OutputHigh, pin.PullUp, pin.PullDown, pin.InputBufferOff])
+                .Any(condition => condition.Fields.Any(field => field.Register == register))
+        );
 
     private static bool IsGated(LostWrite write) =>
         write.Reason == LostWriteReason.Gated && write.Certainty != Tristate.No;

@@ -28,7 +28,7 @@ internal sealed class LockedWrite : IRule
                     Function = write.Decision.Function,
                     Related = [.. Cause.Of(write.Decision).RelatedCalls()],
                     Flow = [write.Decision],
-                    Mend = certainty == Certainty.Proven ? MendOf(write) : null,
+                    Mend = certainty == Certainty.Proven ? Unlocking.Of(context, write) : null,
                 }
             );
         }
@@ -104,21 +104,9 @@ internal sealed class LockedWrite : IRule
             Function = decisions[0].Function,
             Related = [.. Cause.Of(decisions[0]).RelatedCalls()],
             Flow = [.. decisions],
+            Mend = certainty == Certainty.Proven ? Unlocking.Of(protection, decisions, context.Rests) : null,
         };
     }
-
-    private static Mend? MendOf(LostWrite write) =>
-        write.Protection is { UnlockCode: { } code, WindowCycles: > 0 }
-            ? new Mend
-            {
-                Description = $"Unlock {write.Register.Name} right before the write",
-                Code = code,
-                Place = MendPlace.BeforeCause,
-                Cause = Cause.Of(write.Decision),
-                Because =
-                    "The value takes effect then, perhaps for the first time: make sure that it is the right one, and that interrupts are off here.",
-            }
-            : null;
 
     private static string Message(LostWrite write, Certainty certainty)
     {

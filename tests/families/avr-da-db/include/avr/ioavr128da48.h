@@ -6,6 +6,7 @@
 #define SLEEP_MODE_IDLE (0x00 << 1)
 #define SLEEP_MODE_STANDBY (0x01 << 1)
 #define SLEEP_MODE_PWR_DOWN (0x02 << 1)
+#define SLPCTRL_PMODE_AUTO_gc 0x00
 #define SLPCTRL_PMODE_FULL_gc 0x01
 
 typedef struct CLKCTRL_struct {
