@@ -66,7 +66,7 @@ internal sealed class FixWriter(Image image, AnalysisResult result, SourceTexts 
             return [renamed];
         }
 
-        if (!CanBeWritten(mend.Writes.Concat(mend.Restore), mend))
+        if (!CanBeWritten([.. mend.Writes, .. mend.Restore], mend))
         {
             return null;
         }
@@ -88,8 +88,9 @@ internal sealed class FixWriter(Image image, AnalysisResult result, SourceTexts 
     }
 
     // A write to a locked register needs its unlock, in time; one behind a closed gate is lost.
-    private bool CanBeWritten(IEnumerable<FieldCondition> writes, Mend mend) =>
-        writes
+    private bool CanBeWritten(IReadOnlyCollection<FieldCondition> writes, Mend mend) =>
+        writes.All(TakesValue)
+        && writes
             .Select(write => write.Field)
             .All(field =>
                 field.Register.IsAddressable
@@ -103,6 +104,15 @@ internal sealed class FixWriter(Image image, AnalysisResult result, SourceTexts 
                 && GatesBefore(field)
                     .All(gate => mend.Points.All(point => point.SteadyState.Evaluate(gate.Open) == Tristate.Yes))
             );
+
+    // Bits that ones set, to start a task say, are cleared by another register, and the reverse; one that reads zero is zero.
+    private static bool TakesValue(FieldCondition write)
+    {
+        var (register, mask) = (write.Field.Register, write.Field.Mask);
+        var value = write.Values[0] << write.Field.LowBit;
+        return (mask & ~value & (register.WriteOneToSet | register.ReadsZero)) == 0
+            && (value & register.WriteOneToClear) == 0;
+    }
 
     // A lock that stays open is so right behind a write that has passed it.
     private bool IsOpen(ChangeProtection protection, FieldReference field, Mend mend) =>

@@ -18,8 +18,8 @@ internal sealed partial class RegisterSpelling(VisibleNames names)
             return IsKnown(register.Name) ? register.Name : null;
         }
 
-        var (block, member) = (register.Name[..dot], register.Name[(dot + 1)..]);
-        if (!IsKnown(block) || Place(block, member) is not { } place)
+        var member = register.Name[(dot + 1)..];
+        if (BlockName(register.Name[..dot]) is not { } block || Place(block, member) is not { } place)
         {
             return null;
         }
@@ -62,6 +62,26 @@ internal sealed partial class RegisterSpelling(VisibleNames names)
         }
 
         return names.Structures.MemberType(type, "reg") is null ? member : member + ".reg";
+    }
+
+    // As the datasheet has it; else with what the header puts before the name of every block: NRF_POWER.
+    private string? BlockName(string block)
+    {
+        if (IsKnown(block))
+        {
+            return block;
+        }
+
+        var ending = "_" + block;
+        var found = names
+            .Constants.Where(name =>
+                name.EndsWith(ending, StringComparison.Ordinal)
+                && !name[..^ending.Length].Contains('_', StringComparison.Ordinal)
+                && Pointer().IsMatch(names.TextOf(name)!)
+            )
+            .Take(2)
+            .ToArray();
+        return found is [var one] ? one : null;
     }
 
     private bool IsKnown(string name) => names.IsMacro(name) || names.IsDeclared(name);
