@@ -26,7 +26,6 @@ internal sealed class ShallowSleep : IRule
             point.Modes.IsEmpty
             || (point.Modes[0].InUse != Tristate.Yes && context.Device.Sleep.StopsCpu is not null)
             || point.SleepEnabled != Tristate.Yes
-            || !context.Device.Interrupts.Any(interrupt => point.IsWakeSource(interrupt) == Tristate.Yes)
         )
         {
             return null;
@@ -34,6 +33,12 @@ internal sealed class ShallowSleep : IRule
 
         // Of several modes that may be in use, the shallowest costs most.
         var (mode, inUse) = point.Modes[0];
+        var isWoken = IsWoken(context.Device, point, mode);
+        if (isWoken == Tristate.No)
+        {
+            return null;
+        }
+
         var deeper = context
             .Device.SleepModes.Where(other =>
                 other.Resumes && other.Depth > mode.Depth && Serves(context.Device, point, mode, other)
@@ -45,7 +50,7 @@ internal sealed class ShallowSleep : IRule
             return null;
         }
 
-        var certainty = point.CertaintyOf(inUse)!.Value;
+        var certainty = point.CertaintyOf(inUse.And(isWoken))!.Value;
         var decisions =
             inUse == Tristate.Yes
                 ? point.State.DecisionsOf(mode.Selected)
@@ -68,10 +73,22 @@ internal sealed class ShallowSleep : IRule
         };
     }
 
+    // A source that a handler takes back and the program lets in again is one that may wake the part.
+    private static Tristate IsWoken(DeviceModel device, PointFacts point, SleepMode mode)
+    {
+        var sources = device.Interrupts.Select(interrupt => Wakes(point, interrupt, mode)).Distinct().ToArray();
+        return sources.Contains(Tristate.Yes) ? Tristate.Yes
+            : sources.Contains(Tristate.Maybe) ? Tristate.Maybe
+            : Tristate.No;
+    }
+
+    private static Tristate Wakes(PointFacts point, Interrupt interrupt, SleepMode mode) =>
+        point.IsEnabled(interrupt).And(point.Holds(interrupt.Wakes, mode));
+
     /// <summary>Whether all that wakes the part or works in one mode does so in another.</summary>
     private static bool Serves(DeviceModel device, PointFacts point, SleepMode mode, SleepMode other) =>
         device.Interrupts.All(interrupt =>
-            point.IsWakeSource(interrupt) == Tristate.No || point.Holds(interrupt.Wakes, other) == Tristate.Yes
+            Wakes(point, interrupt, mode) == Tristate.No || point.Holds(interrupt.Wakes, other) == Tristate.Yes
         )
         && device.Peripherals.All(peripheral =>
             point.State.Evaluate(peripheral.OutputInUse).And(point.Holds(peripheral.WorksIn, mode)) == Tristate.No
