@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using System.Globalization;
 using PowerLint.Rules;
 
@@ -7,7 +8,8 @@ namespace PowerLint.OracleTests;
 /// <summary>
 /// Clean reference firmware, one power-relevant statement left out or altered at a time: the right rule must say the right
 /// subject. <c>POWERLINT_MUTANTS</c> bounds how many are tried (all, where it is not set), chosen by
-/// <c>POWERLINT_MUTANTS_SEED</c>.
+/// <c>POWERLINT_MUTANTS_SEED</c>; <c>POWERLINT_MUTANTS_OF</c> names the firmware that is tried, <c>family/scenario</c> or the
+/// beginning of it, with commas between several.
 /// </summary>
 public sealed class MutationTests(ITestOutputHelper output)
 {
@@ -19,7 +21,7 @@ public sealed class MutationTests(ITestOutputHelper output)
 
     private static readonly string MissesFile = Path.Combine(MutationList.Root, "misses.txt");
 
-    public static TheoryData<string> Firmwares => [.. MutationList.Firmwares()];
+    public static TheoryData<string> Firmwares => [.. Wanted()];
 
     [Theory]
     [MemberData(nameof(Firmwares))]
@@ -53,7 +55,17 @@ public sealed class MutationTests(ITestOutputHelper output)
             new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = 2 },
             mutation =>
             {
-                var findings = MutantRun.Of(mutation.Firmware, mutation, cancellation);
+                ImmutableArray<Finding> findings;
+                try
+                {
+                    findings = MutantRun.Of(mutation.Firmware, mutation, cancellation);
+                }
+                catch (InvalidOperationException notAnalysed)
+                {
+                    misses[mutation.ToString()] = notAnalysed.Message;
+                    return;
+                }
+
                 var named = findings
                     .Where(finding => finding.RuleId == mutation.RuleId)
                     .SelectMany(finding => finding.Subjects)
@@ -107,9 +119,17 @@ public sealed class MutationTests(ITestOutputHelper output)
             .ToDictionary(pair => pair.First, pair => pair.Second.Trim(), StringComparer.Ordinal);
     }
 
+    private static IEnumerable<string> Wanted()
+    {
+        var beginnings = Environment.GetEnvironmentVariable("POWERLINT_MUTANTS_OF")?.Split(',') ?? [""];
+        return MutationList
+            .Firmwares()
+            .Where(name => beginnings.Any(text => name.StartsWith(text, StringComparison.Ordinal)));
+    }
+
     private static Mutation[] Chosen()
     {
-        var all = MutationList.Firmwares().SelectMany(firmware => MutationList.Read(firmware)).ToArray();
+        var all = Wanted().SelectMany(firmware => MutationList.Read(firmware)).ToArray();
         if (
             !int.TryParse(
                 Environment.GetEnvironmentVariable("POWERLINT_MUTANTS"),
