@@ -62,6 +62,9 @@ internal sealed class GatedWrite : IRule
         }
 
         var reachesPins = run.Any(write => DecidesOnPins(context.Device, write.Register));
+        var keepsDebugging = context
+            .Device.Sleep.DebugInSleep.SelectMany(entry => entry.When.Fields)
+            .Any(field => run.Exists(write => write.Register == field.Register));
         return new Mend
         {
             Description = isClosedByProgram
@@ -71,10 +74,12 @@ internal sealed class GatedWrite : IRule
             Restore = isClosedByProgram ? [open[0] with { Values = [1 - open[0].Values[0]] }] : [],
             Place = MendPlace.BeforeCause,
             Cause = Cause.Of(run[0].Decision),
-            IsSafe = !reachesPins && !isClosedByProgram,
+            IsSafe = !reachesPins && !isClosedByProgram && !keepsDebugging,
             Because =
                 isClosedByProgram
                     ? "The program closed the gate before: perhaps the two statements should change places."
+                : keepsDebugging
+                    ? "What is written keeps clocks running for a debugger then: perhaps it should go instead."
                 : reachesPins
                     ? "What is written takes effect on pins then, perhaps for the first time: look at what the board has there."
                 : "The program means these values to count, and no pin depends on them.",

@@ -82,7 +82,9 @@ public sealed class FixTests
                         or "clock-output-on"
                 )
                 or
-                ("clock-output-on", "shallow-sleep");
+                ("clock-output-on", "shallow-sleep")
+                or
+                ("gated-write", "debug-kept-on");
 
     // What a finding is about, without its place: a fix moves lines.
     private static IEnumerable<string> Keys(Finding finding) =>
