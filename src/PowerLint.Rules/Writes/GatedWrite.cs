@@ -74,7 +74,8 @@ internal sealed class GatedWrite : IRule
             Restore = isClosedByProgram ? [open[0] with { Values = [1 - open[0].Values[0]] }] : [],
             Place = MendPlace.BeforeCause,
             Cause = Cause.Of(run[0].Decision),
-            IsSafe = !reachesPins && !isClosedByProgram && !keepsDebugging,
+            // What was lost until now takes effect: that is more than a saving.
+            IsSafe = false,
             Because =
                 isClosedByProgram
                     ? "The program closed the gate before: perhaps the two statements should change places."
@@ -82,7 +83,7 @@ internal sealed class GatedWrite : IRule
                     ? "What is written keeps clocks running for a debugger then: perhaps it should go instead."
                 : reachesPins
                     ? "What is written takes effect on pins then, perhaps for the first time: look at what the board has there."
-                : "The program means these values to count, and no pin depends on them.",
+                : "What is written takes effect then, perhaps for the first time: look at what it starts.",
         };
     }
 
