@@ -61,9 +61,12 @@ internal sealed class PointFacts
     public string? ModeName => Modes.IsEmpty ? null : string.Join(" or ", Modes.Select(mode => mode.Mode.Name));
 
     /// <summary>Whether something holds in the mode in use; no where the CPU does not sleep.</summary>
-    public Tristate InMode(ImmutableArray<ModesWhen> modes)
+    public Tristate InMode(ImmutableArray<ModesWhen> modes) => InEveryMode(mode => Holds(modes, mode));
+
+    // One answer for all modes that may be in use; no where there is none.
+    private Tristate InEveryMode(Func<SleepMode, Tristate> ask)
     {
-        var answers = Modes.Select(mode => Holds(modes, mode.Mode)).Distinct().ToArray();
+        var answers = Modes.Select(mode => ask(mode.Mode)).Distinct().ToArray();
         return answers.Length switch
         {
             0 => Tristate.No,
@@ -115,16 +118,7 @@ internal sealed class PointFacts
         );
 
     /// <summary>Whether anything can end the sleep: an enabled wake source, with the global enable where waking needs it.</summary>
-    public Tristate CanWakeAtAll()
-    {
-        var answers = Modes.Select(mode => CanWakeFrom(mode.Mode)).Distinct().ToArray();
-        return answers.Length switch
-        {
-            0 => Tristate.No,
-            1 => answers[0],
-            _ => Tristate.Maybe,
-        };
-    }
+    public Tristate CanWakeAtAll() => InEveryMode(CanWakeFrom);
 
     private Tristate CanWakeFrom(SleepMode mode)
     {

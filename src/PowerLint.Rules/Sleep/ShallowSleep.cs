@@ -15,7 +15,12 @@ internal sealed class ShallowSleep : IRule
             .Select(point => Observe(context, point))
             .OfType<Observation>()
             .ToArray();
-        context.Report(observations, Message, group => MendOf(context, group), group => Waking(context, group));
+        context.Report(
+            observations,
+            group => Message(context, group),
+            group => MendOf(context, group),
+            group => Waking(context, group)
+        );
     }
 
     private static Observation? Observe(RuleContext context, PointFacts point)
@@ -74,13 +79,8 @@ internal sealed class ShallowSleep : IRule
     }
 
     // A source that a handler takes back and the program lets in again is one that may wake the part.
-    private static Tristate IsWoken(DeviceModel device, PointFacts point, SleepMode mode)
-    {
-        var sources = device.Interrupts.Select(interrupt => Wakes(point, interrupt, mode)).Distinct().ToArray();
-        return sources.Contains(Tristate.Yes) ? Tristate.Yes
-            : sources.Contains(Tristate.Maybe) ? Tristate.Maybe
-            : Tristate.No;
-    }
+    private static Tristate IsWoken(DeviceModel device, PointFacts point, SleepMode mode) =>
+        device.Interrupts.Select(interrupt => Wakes(point, interrupt, mode)).Any();
 
     private static Tristate Wakes(PointFacts point, Interrupt interrupt, SleepMode mode) =>
         point.IsEnabled(interrupt).And(point.Holds(interrupt.Wakes, mode));
@@ -142,28 +142,40 @@ internal sealed class ShallowSleep : IRule
     /// <summary>What the deeper mode asks for in return.</summary>
     private static IEnumerable<RelatedLocation> Waking(RuleContext context, ObservationGroup group)
     {
-        var point = group.Points[0];
         var names = group.First.Subject.Split(" → ");
-        var modes = names
-            .Select(name =>
-                context.Device.SleepModes.First(mode => string.Equals(mode.Name, name, StringComparison.Ordinal))
-            )
-            .ToArray();
-        if (WakeUp.Of(context, point, modes[1]) is not { } deeper)
+        if (WakingTimes(context, group) is not ({ } deeper, var time))
         {
             yield break;
         }
 
-        var now = WakeUp.Of(context, point, modes[0]) is { } time ? $", from {names[0]} {time}" : "";
-        yield return new RelatedLocation(point.Point.Range, $"waking from {names[1]} takes {deeper}{now}");
+        var now = time is null ? "" : $", from {names[0]} {time}";
+        yield return new RelatedLocation(group.Points[0].Point.Range, $"waking from {names[1]} takes {deeper}{now}");
     }
 
-    private static string Message(ObservationGroup group)
+    private static (string? Deeper, string? Now) WakingTimes(RuleContext context, ObservationGroup group)
+    {
+        var modes = group.First.Subject.Split(" → ");
+        return (Time(modes[1]), Time(modes[0]));
+
+        string? Time(string name) =>
+            WakeUp.Of(
+                context,
+                group.Points[0],
+                context.Device.SleepModes.First(mode => string.Equals(mode.Name, name, StringComparison.Ordinal))
+            );
+    }
+
+    private static string Message(RuleContext context, ObservationGroup group)
     {
         var first = group.First;
         var modes = first.Subject.Split(" → ");
         return $"The part sleeps in {modes[0]}, although all that wakes it and all that works meanwhile does so in {modes[1]}, too. "
-            + $"Select {modes[1]}, if the longer time to wake up is no matter."
+            + (
+                WakingTimes(context, group) is ({ } deeper, { } now)
+                && string.Equals(deeper, now, StringComparison.Ordinal)
+                    ? $"Select {modes[1]}: it takes no longer to wake up."
+                    : $"Select {modes[1]}, if the longer time to wake up is no matter."
+            )
             + Wording.Doubt(first.Certainty, first.Point);
     }
 }
